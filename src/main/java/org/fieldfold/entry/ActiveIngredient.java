@@ -1,0 +1,22 @@
+package org.fieldfold.entry;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** A material, by what is in it; never by a brand, never with a rate. */
+public record ActiveIngredient(
+        @Describe("short id") String id,
+        @Describe("common name of the active ingredient") String name,
+        @Describe("mode-of-action group, as in 4A, 28 or UN; none when it has no number") Optional<String> group,
+        @Describe("what it is made of") MaterialKind kind,
+        @Describe("organic status") OrganicStatus organic,
+        @Describe("pre-harvest interval in days, over all labels") Optional<Interval> phiDays,
+        @Describe("restricted-entry interval in hours, over all labels") Optional<Interval> reiHours,
+        @Describe("hazard to bees on contact") Optional<BeeHazard> bees,
+        @Describe("how bees are kept safe") Optional<Text> beeNote,
+        @Describe("true when only a licensed applicator may buy and use it") boolean restrictedUse,
+        @Describe("signal words found on its labels") List<SignalWord> signalWords,
+        @Describe("day on which labels were last looked at") Optional<LocalDate> labelChecked,
+        @Describe("ids of the sources") List<String> sources) {
+}

@@ -1,0 +1,7 @@
+package org.fieldfold.entry;
+
+import org.fieldfold.prose.Prose;
+
+/** A longer piece of prose for the handbook. */
+public record Chapter(String id, String title, Prose body) {
+}

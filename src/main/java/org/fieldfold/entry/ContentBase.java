@@ -1,0 +1,38 @@
+package org.fieldfold.entry;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.SortedMap;
+import org.fieldfold.source.Span;
+
+/**
+ * Everything that is known, each record with its place. Maps are sorted by id.
+ *
+ * @param unread ids of entries whose file was found but not understood, with its first span: a guide that lists one
+ *     says so instead of leaving it out
+ */
+public record ContentBase(
+        Placed<Edition> edition,
+        SortedMap<String, Placed<Crop>> crops,
+        SortedMap<String, Placed<ActiveIngredient>> materials,
+        SortedMap<String, Placed<Source>> sources,
+        SortedMap<String, Placed<PestEntry>> pests,
+        SortedMap<String, Placed<NaturalEnemy>> enemies,
+        SortedMap<String, Placed<Practice>> practices,
+        SortedMap<String, Placed<Guide>> guides,
+        SortedMap<String, Placed<Office>> offices,
+        SortedMap<String, Placed<Figure>> figures,
+        SortedMap<String, Placed<Chapter>> chapters,
+        SortedMap<String, Span> unread) {
+    /** The drawings of a pest or natural enemy: those it lists, or those that show it, stages first, damage last. */
+    public List<Figure> figuresOf(String entry, List<String> listed) {
+        if (!listed.isEmpty()) {
+            return listed.stream().filter(figures::containsKey).map(id -> figures.get(id).value()).toList();
+        }
+        return figures.values().stream().map(Placed::value)
+                .filter(figure -> figure.note().shows().entry().equals(entry))
+                .sorted(Comparator.comparing((Figure figure) -> figure.note().shows().damage())
+                        .thenComparing(Figure::id))
+                .toList();
+    }
+}

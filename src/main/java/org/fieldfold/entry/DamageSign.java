@@ -1,0 +1,7 @@
+package org.fieldfold.entry;
+
+/** What is seen there. */
+public enum DamageSign {
+    EDGES_EATEN, HOLES, WINDOWS, STIPPLING, SILVERING, WILTING, YELLOWING, BROWNING, CURLING,
+    TUNNELS, WEBBING, DROPPINGS, EGGS, CUT_OFF, SCARS, DISTORTION, STICKY, ANIMAL
+}

@@ -1,0 +1,23 @@
+package org.fieldfold.entry;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** This year's publication. */
+public record Edition(
+        @Describe("year on every cover") int year,
+        @Describe("title of the whole") String title,
+        @Describe("who publishes it") String publisher,
+        @Describe("day on which it is to be issued: what staleness is measured against") LocalDate issued,
+        @Describe("first day on which it holds") LocalDate validFrom,
+        @Describe("last day on which it holds") LocalDate validUntil,
+        @Describe("months after which an entry must be re-read") int maxAgeMonths,
+        @Describe("languages, the base language first") List<String> languages,
+        @Describe("papers printed when a guide names none") List<String> papers,
+        @Describe("address of the hosted handbook") String handbook,
+        @Describe("office on generic copies") Contact contact,
+        @Describe("who may sign") List<Reviewer> reviewers,
+        @Describe("cautions on every guide") List<Text> cautions,
+        @Describe("notice on every page when this is not real advice") Optional<Text> notice) {
+}

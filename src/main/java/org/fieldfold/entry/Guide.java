@@ -1,0 +1,18 @@
+package org.fieldfold.entry;
+
+import java.util.List;
+import java.util.Optional;
+
+/** What one foldout covers. */
+public record Guide(
+        @Describe("the file's name without its ending") String id,
+        @Describe("title on the cover") String title,
+        @Describe("what it is for, in a line") String purpose,
+        @Describe("for whom") Audience audience,
+        @Describe("ids of the crops; the first gives the ink") List<String> crops,
+        @Describe("ids of the entries, in the order in which they are read") List<String> entries,
+        @Describe("id of the fold scheme") String scheme,
+        @Describe("papers: letter, a4 and so on") List<String> papers,
+        @Describe("sizes of body type between which it may be set") Optional<TypeLimits> type,
+        @Describe("how to scout: lines for the panel behind the cover") List<Text> scouting) {
+}

@@ -1,0 +1,15 @@
+package org.fieldfold.entry;
+
+import java.util.List;
+
+/** A county office. */
+public record Office(
+        @Describe("the file's name without its ending") String id,
+        @Describe("name of the office") String name,
+        @Describe("county") String county,
+        @Describe("languages it prints, as in en, es") List<String> languages,
+        @Describe("paper it prints on") String paper,
+        @Describe("id of its weather station") String station,
+        @Describe("ids of the guides it hands out; leave out for all") List<String> guides,
+        @Describe("how it is reached") Contact contact) {
+}

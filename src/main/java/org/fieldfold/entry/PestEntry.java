@@ -1,0 +1,26 @@
+package org.fieldfold.entry;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** One pest: what it looks like, how to count it, when it pays to act, and what to do, in tier order. */
+public record PestEntry(
+        @Describe("the file's name without its ending") String id,
+        @Describe("names") Names names,
+        @Describe("ids of the crops it harms") List<String> crops,
+        @Describe("ids of the drawings, best first; leave out to take those that show this entry") List<String> figures,
+        @Describe("life stages, the one that a scout meets first standing first") List<StageDescription> stages,
+        @Describe("what it is mistaken for") List<LookAlike> lookAlikes,
+        @Describe("what it does to the crop") List<Damage> damage,
+        @Describe("a sentence on its year: generations, when it arrives") Optional<Text> year,
+        @Describe("where it spends the winter") Optional<WinterPlace> overwinters,
+        @Describe("how to look for it") List<Monitoring> monitoring,
+        @Describe("at what count it pays to act") List<Threshold> thresholds,
+        @Describe("what to do, in tier order") List<Control> controls,
+        @Describe("ids of the natural enemies to spare") List<String> spare,
+        @Describe("cautions, always shown with tier 3") List<Text> cautions,
+        @Describe("ids of the sources") List<String> sources,
+        @Describe("day on which it was last re-read") Optional<LocalDate> revised,
+        @Describe("id of the reviewer who re-read it") Optional<String> reviser) {
+}

@@ -1,0 +1,8 @@
+package org.fieldfold.entry;
+
+/** Somebody who may re-read and sign entries. */
+public record Reviewer(
+        @Describe("short id") String id,
+        @Describe("name") String name,
+        @Describe("what they are") String role) {
+}
