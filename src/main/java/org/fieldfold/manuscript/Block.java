@@ -1,0 +1,139 @@
+package org.fieldfold.manuscript;
+
+import java.util.List;
+import java.util.Optional;
+import org.fieldfold.prose.Run;
+import org.fieldfold.source.Span;
+
+/**
+ * One thing on a panel or a page. Blocks stand in reading order; none of them knows where it will be placed. Each
+ * carries the place that its words came from, so that what does not fit can be said there.
+ */
+public sealed interface Block {
+    /** Where its words were written. */
+    Span origin();
+
+    /** The name of a section: a pest, or the title on the cover. Level 1 heading of its section. */
+    record Title(List<Run> name, List<Run> beneath, Span origin) implements Block {
+        public Title {
+            name = List.copyOf(name);
+            beneath = List.copyOf(beneath);
+        }
+    }
+
+    /** A heading inside a section; level 2 is the first below the title. */
+    record Heading(int level, List<Run> runs, Span origin) implements Block {
+        public Heading {
+            runs = List.copyOf(runs);
+        }
+    }
+
+    /**
+     * A paragraph, often with a strong lead-in ('Look for'). {@code brief} is what may be set instead where room is
+     * short; empty when there is no shorter form.
+     */
+    record Paragraph(List<Run> runs, List<Run> brief, Span origin) implements Block {
+        public Paragraph {
+            runs = List.copyOf(runs);
+            brief = List.copyOf(brief);
+        }
+    }
+
+    /** A list; an item that is dropped first where room is short stands last. */
+    record Items(boolean numbered, List<List<Run>> items, Span origin) implements Block {
+        public Items {
+            items = items.stream().map(List::copyOf).toList();
+        }
+    }
+
+    /** Drawings side by side, each with its true-size bar. */
+    record Plates(List<Plate> plates, Span origin) implements Block {
+        public Plates {
+            plates = List.copyOf(plates);
+        }
+    }
+
+    /**
+     * One drawing.
+     *
+     * @param figure id of the figure
+     * @param caption printed beneath, as in {@code adult}
+     * @param trueSize body length in mm, drawn as a bar of that length; empty for damage
+     */
+    record Plate(String figure, String caption, String alt, Optional<Length> trueSize) {
+        /** From the smallest to the largest, in mm. */
+        public record Length(double from, double to) {}
+    }
+
+    /**
+     * The count card: what to look at on the left, the number to act at in large figures on the right, and a box to
+     * pencil a tally in for each stop.
+     *
+     * @param look what to look at and how
+     * @param above the words above the number, as in {@code act at}
+     * @param number the number, or a short word where there is none to count
+     * @param below the words below it, as in {@code adults}
+     * @param stops number of boxes; 0 for none
+     */
+    record CountBox(List<Run> look, String above, String number, String below, int stops, Span origin)
+            implements Block {
+        public CountBox {
+            look = List.copyOf(look);
+        }
+    }
+
+    /**
+     * One tier of control, with as many notches at its edge as its number says.
+     *
+     * @param after a sentence behind the measures, such as the caution that tier 3 never goes without
+     */
+    record Tier(int tier, List<Run> heading, List<Measure> measures, List<Run> after, Span origin)
+            implements Block {
+        public Tier {
+            if (tier < 1 || tier > 3) {
+                throw new IllegalArgumentException("tier " + tier + "; there are 1, 2 and 3");
+            }
+            if (tier == 3 && after.isEmpty()) {
+                throw new IllegalArgumentException("tier 3 without its caution at " + origin.place());
+            }
+            measures = List.copyOf(measures);
+            after = List.copyOf(after);
+        }
+    }
+
+    /** One measure of a tier. */
+    record Measure(List<Run> runs, Span origin) {
+        public Measure {
+            runs = List.copyOf(runs);
+        }
+    }
+
+    /** A table with a header row; rows are as long as the header. */
+    record Grid(String caption, List<List<Run>> header, List<List<List<Run>>> rows, Span origin) implements Block {
+        public Grid {
+            for (List<List<Run>> row : rows) {
+                if (row.size() != header.size()) {
+                    throw new IllegalArgumentException("a row of " + row.size() + " under " + header.size()
+                            + " columns in " + caption);
+                }
+            }
+        }
+    }
+
+    /** A square code that a telephone reads, with its address in words. */
+    record Code(String address, List<Run> caption, Span origin) implements Block {
+        public Code {
+            caption = List.copyOf(caption);
+        }
+    }
+
+    /** Words in a ruled box, such as the notice that this is a demonstration. */
+    record Notice(List<Run> runs, Span origin) implements Block {
+        public Notice {
+            runs = List.copyOf(runs);
+        }
+    }
+
+    /** A line across the panel. */
+    record Divider(Span origin) implements Block {}
+}
