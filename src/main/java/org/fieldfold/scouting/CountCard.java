@@ -9,10 +9,10 @@ import java.util.Optional;
  * @param stops places at which one stands still
  * @param each units looked at in each place
  * @param actAt the whole number at which to act, at least 1, rounded up from {@code exact}
- * @param countsUnitsWithPest true when a unit with pests counts once, however many are on it; false when every
- *     pest is counted
- * @param days over how many days a trap catch is added up; 0 where the count is made at once, or since the traps
- *     were set
+ * @param countsUnitsWithPest true when a unit with pests counts once, however many are on it; false when
+ *     every pest is counted
+ * @param days over how many days a trap catch is added up; 0 where the count is made at once, or since the
+ *     traps were set
  * @param exact the threshold for this sample before rounding
  */
 public record CountCard(int lookAt, int stops, int each, int actAt, boolean countsUnitsWithPest, int days,
@@ -25,8 +25,9 @@ public record CountCard(int lookAt, int stops, int each, int actAt, boolean coun
     }
 
     /**
-     * The card for a threshold and a sample. A threshold given for another number of units is scaled to the sample
-     * in hand. A trap catch is added up over its own period, or from visit to visit where visits lie further apart.
+     * The card for a threshold and a sample. A threshold given for another number of units is scaled to the
+     * sample in hand. A trap catch is added up over its own period, or from visit to visit where visits lie
+     * further apart.
      *
      * @return empty for {@link Metric#NONE} and for what is not counted; {@link Metric#whyNoCard()} says why
      * @throws IllegalArgumentException when the count would be more than an int holds
@@ -58,7 +59,8 @@ public record CountCard(int lookAt, int stops, int each, int actAt, boolean coun
         if (Math.abs(actAt - exact) <= WholeCount.SLACK * actAt) {
             return Optional.empty();
         }
-        return Optional.of("the threshold comes to " + Expect.plain(exact) + " for this sample; rounded up to "
+        return Optional.of("the threshold comes to " + Expect.plain(exact)
+                + " for this sample; rounded up to "
                 + actAt);
     }
 

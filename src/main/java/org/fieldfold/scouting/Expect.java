@@ -2,7 +2,10 @@ package org.fieldfold.scouting;
 
 import java.util.Locale;
 
-/** What a figure must be before anything is computed from it; messages name the figure, the limit and what came. */
+/**
+ * What a figure must be before anything is computed from it; messages name the figure, the limit and what
+ * came.
+ */
 public final class Expect {
     private Expect() {
     }
@@ -17,11 +20,14 @@ public final class Expect {
     /** @throws IllegalArgumentException when {@code found} is not a finite number above {@code limit} */
     public static void above(double limit, double found, String what) {
         if (!(found > limit) || Double.isInfinite(found)) {
-            throw new IllegalArgumentException(what + " must be above " + plain(limit) + ", found " + plain(found));
+            throw new IllegalArgumentException(what + " must be above " + plain(limit) + ", found "
+                    + plain(found));
         }
     }
 
-    /** @throws IllegalArgumentException when {@code found} is not a number from {@code least} to {@code most} */
+    /**
+     * @throws IllegalArgumentException when {@code found} is not a number from {@code least} to {@code most}
+     */
     public static void within(double least, double most, double found, String what) {
         if (!(found >= least && found <= most)) {
             throw new IllegalArgumentException(what + " must be from " + plain(least) + " to " + plain(most)

@@ -48,6 +48,7 @@ public enum Metric {
 
     /** Whether the value refers to a stated number of units or traps. */
     public boolean isPerUnits() {
-        return this == COUNT_PER_SAMPLE || this == MEAN_PER_UNIT || this == TRAP_CATCH || this == CUMULATIVE_CATCH;
+        return this == COUNT_PER_SAMPLE || this == MEAN_PER_UNIT || this == TRAP_CATCH
+                || this == CUMULATIVE_CATCH;
     }
 }

@@ -5,8 +5,8 @@ package org.fieldfold.scouting;
  *
  * @param value in the metric's unit, above 0; percent as 0 to 100. Not used, and written 0, for
  *     {@link Metric#ANY_PRESENT}, {@link Metric#INTERVAL_TABLE} and {@link Metric#NONE}
- * @param per the number of units or traps that {@code value} refers to: 50 for '50 adults per 50 stems', 1 for a
- *     mean per leaf or a catch per trap; 0 where the metric knows none
+ * @param per the number of units or traps that {@code value} refers to: 50 for '50 adults per 50 stems', 1
+ *     for a mean per leaf or a catch per trap; 0 where the metric knows none
  * @param days the period of a trap catch in days; 0 where the metric knows none
  */
 public record ThresholdFigure(Metric metric, double value, int per, int days) {

@@ -18,7 +18,8 @@ class CountCardProperties {
     }
 
     @Property
-    void percentCardIsTheExactCeiling(@ForAll @BigRange(min = "0.01", max = "100") @Scale(2) BigDecimal percent,
+    void percentCardIsTheExactCeiling(@ForAll @BigRange(min = "0.01",
+            max = "100") @Scale(2) BigDecimal percent,
             @ForAll @IntRange(min = 1, max = 2000) int size) {
         BigDecimal exact = percent.multiply(BigDecimal.valueOf(size)).movePointLeft(2);
         CountCard card = card(ThresholdFigure.percentInfested(percent.doubleValue()), size);
@@ -30,11 +31,13 @@ class CountCardProperties {
     void cardIsNeverBelowTheThresholdAndLessThanOneAbove(
             @ForAll @BigRange(min = "0.001", max = "500") @Scale(3) BigDecimal value,
             @ForAll @IntRange(min = 1, max = 200) int per, @ForAll @IntRange(min = 1, max = 1000) int size) {
-        BigDecimal actTimesPer = BigDecimal.valueOf(card(ThresholdFigure.count(value.doubleValue(), per), size).actAt())
+        BigDecimal actTimesPer = BigDecimal.valueOf(card(ThresholdFigure.count(value.doubleValue(), per),
+                size).actAt())
                 .multiply(BigDecimal.valueOf(per));
         BigDecimal threshold = value.multiply(BigDecimal.valueOf(size));
         assertTrue(actTimesPer.compareTo(threshold) >= 0, "below the threshold");
-        assertTrue(actTimesPer.subtract(BigDecimal.valueOf(per)).compareTo(threshold) < 0, "a whole count above");
+        assertTrue(actTimesPer.subtract(BigDecimal.valueOf(per)).compareTo(threshold) < 0,
+                "a whole count above");
     }
 
     @Property
@@ -50,7 +53,9 @@ class CountCardProperties {
     void roundingIsExplainedExactlyWhenItMovedTheNumber(
             @ForAll @BigRange(min = "0.01", max = "100") @Scale(2) BigDecimal percent,
             @ForAll @IntRange(min = 1, max = 500) int size) {
-        boolean whole = percent.multiply(BigDecimal.valueOf(size)).movePointLeft(2).stripTrailingZeros().scale() <= 0;
-        assertEquals(!whole, card(ThresholdFigure.percentInfested(percent.doubleValue()), size).rounding().isPresent());
+        boolean whole = percent.multiply(BigDecimal.valueOf(size)).movePointLeft(2).stripTrailingZeros()
+                .scale() <= 0;
+        assertEquals(!whole, card(ThresholdFigure.percentInfested(percent.doubleValue()), size).rounding()
+                .isPresent());
     }
 }

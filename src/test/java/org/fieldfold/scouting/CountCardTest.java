@@ -31,7 +31,8 @@ class CountCardTest {
         assertEquals(10, card(ThresholdFigure.percentInfested(20), FIFTY_PLANTS).actAt());
         CountCard mature = card(ThresholdFigure.percentInfested(5), FIFTY_PLANTS);
         assertEquals(3, mature.actAt());
-        assertEquals("the threshold comes to 2.5 for this sample; rounded up to 3", mature.rounding().orElseThrow());
+        assertEquals("the threshold comes to 2.5 for this sample; rounded up to 3",
+                mature.rounding().orElseThrow());
         assertEquals(0.2, mature.overshoot(), 1e-12);
     }
 
@@ -60,7 +61,8 @@ class CountCardTest {
     // extension.umaine.edu, Strawberry IPM Newsletter 3, 2015: 4 or more of 30 clusters (printed as 13 % too)
     @Test
     void anOddPercentageIsRoundedUp() {
-        assertEquals(4, card(ThresholdFigure.percentInfested(13), new SamplingPlan("clusters", 30, Walk.ROWS, 6, 5, 7))
+        assertEquals(4, card(ThresholdFigure.percentInfested(13),
+                new SamplingPlan("clusters", 30, Walk.ROWS, 6, 5, 7))
                 .actAt());
     }
 
@@ -82,7 +84,8 @@ class CountCardTest {
     // profils-profiles.science.gc.ca, Blatt et al. 2020: carrot weevil, 5 per trap in all
     @Test
     void cumulativeCatchIsAddedUpOverTraps() {
-        assertEquals(20, card(ThresholdFigure.cumulativeCatch(5), new SamplingPlan("traps", 4, Walk.TRAPS, 4, 1, 3))
+        assertEquals(20, card(ThresholdFigure.cumulativeCatch(5),
+                new SamplingPlan("traps", 4, Walk.TRAPS, 4, 1, 3))
                 .actAt());
         assertEquals(0, card(ThresholdFigure.cumulativeCatch(5), sample(4)).days());
     }
@@ -104,7 +107,8 @@ class CountCardTest {
     @ParameterizedTest
     @EnumSource(names = {"NONE", "DEGREE_DAYS", "DEFOLIATION", "INTERVAL_TABLE"})
     void whatIsNotCountedHasNoCardButAReason(Metric metric) {
-        assertEquals(Optional.empty(), CountCard.of(new ThresholdFigure(metric, metric.hasValue() ? 20 : 0, 0, 0),
+        assertEquals(Optional.empty(), CountCard.of(new ThresholdFigure(metric, metric.hasValue() ? 20 : 0, 0,
+                0),
                 FIFTY_PLANTS));
         assertTrue(metric.whyNoCard().isPresent());
     }
@@ -115,12 +119,14 @@ class CountCardTest {
                 () -> ThresholdFigure.percentInfested(120));
         assertMessage("threshold must be above 0, found 0", () -> ThresholdFigure.mean(0));
         assertMessage("threshold must be above 0, found NaN", () -> ThresholdFigure.mean(Double.NaN));
-        assertMessage("trap period in days must be at least 1, found 0", () -> ThresholdFigure.trapCatch(5, 0));
+        assertMessage("trap period in days must be at least 1, found 0",
+                () -> ThresholdFigure.trapCatch(5, 0));
         assertMessage("number of units that the threshold refers to must be at least 1, found 0",
                 () -> ThresholdFigure.count(5, 0));
         assertMessage("stops times units at each must be the sample size: 10 x 4 is 40, not 50",
                 () -> new SamplingPlan("plants", 50, Walk.V, 10, 4, 7));
-        assertMessage("no count can be made of 1.0E13", () -> CountCard.of(ThresholdFigure.mean(1e12), sample(10)));
+        assertMessage("no count can be made of 1.0E13",
+                () -> CountCard.of(ThresholdFigure.mean(1e12), sample(10)));
     }
 
     private static void assertMessage(String message, org.junit.jupiter.api.function.Executable work) {

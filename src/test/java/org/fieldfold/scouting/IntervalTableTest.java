@@ -9,7 +9,8 @@ import org.junit.jupiter.api.Test;
 
 /** University of Connecticut, corn earworm moths per trap and night: days between treatments at silking. */
 class IntervalTableTest {
-    private static final IntervalTable EARWORM = new IntervalTable(List.of(new Row(0, 0.2, 0), new Row(0.2, 0.5, 6),
+    private static final IntervalTable EARWORM = new IntervalTable(List.of(new Row(0, 0.2, 0),
+            new Row(0.2, 0.5, 6),
             new Row(0.5, 1, 5), new Row(1, 13, 4), new Row(13, Double.POSITIVE_INFINITY, 3)));
 
     @Test
