@@ -2,6 +2,7 @@ package org.fieldfold.entry;
 
 import java.util.List;
 import java.util.Optional;
+import org.fieldfold.scouting.SamplingPlan;
 import org.fieldfold.scouting.Walk;
 
 /** How one looks for a pest. */
@@ -16,4 +17,16 @@ public record Monitoring(
         @Describe("when to look") Optional<Season> season,
         @Describe("how it is done, in a sentence or two") Text how,
         @Describe("for whom; leave out for everybody") List<Audience> audiences) {
+    /**
+     * The sample as scouting computes with it; empty when its figures contradict each other, which is a check's
+     * business to say.
+     */
+    public Optional<SamplingPlan> plan() {
+        int places = stops.orElse(1);
+        if (sample < 1 || places < 1 || sample % places != 0 || everyDays.orElse(0) < 0) {
+            return Optional.empty();
+        }
+        return Optional.of(new SamplingPlan(unit.name(), sample, walk.orElse(Walk.ROWS), places, sample / places,
+                everyDays.orElse(0)));
+    }
 }

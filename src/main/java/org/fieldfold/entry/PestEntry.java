@@ -3,6 +3,7 @@ package org.fieldfold.entry;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.fieldfold.scouting.CountCard;
 
 /** One pest: what it looks like, how to count it, when it pays to act, and what to do, in tier order. */
 public record PestEntry(
@@ -23,4 +24,33 @@ public record PestEntry(
         @Describe("ids of the sources") List<String> sources,
         @Describe("day on which it was last re-read") Optional<LocalDate> revised,
         @Describe("id of the reviewer who re-read it") Optional<String> reviser) {
+    public List<Monitoring> monitoringFor(Audience audience) {
+        return monitoring.stream().filter(look -> audience.among(look.audiences())).toList();
+    }
+
+    public List<Threshold> thresholdsFor(Audience audience) {
+        return thresholds.stream().filter(threshold -> audience.among(threshold.audiences())).toList();
+    }
+
+    /** The measures of one tier for these readers, as they stand in the file. */
+    public List<Control> controlsFor(Audience audience, int tier) {
+        return controls.stream().filter(control -> control.tier() == tier && audience.among(control.audiences()))
+                .toList();
+    }
+
+    /**
+     * How the units of a threshold are looked at: by the monitoring that it names, or the first one for these
+     * readers.
+     */
+    public Optional<Monitoring> monitoringOf(Threshold threshold, Audience audience) {
+        return threshold.monitoring().isPresent()
+                ? monitoring.stream().filter(look -> look.id().equals(threshold.monitoring().get())).findFirst()
+                : monitoringFor(audience).stream().findFirst();
+    }
+
+    /** The count card of a threshold, where it has one. */
+    public Optional<CountCard> cardOf(Threshold threshold, Audience audience) {
+        return threshold.figure().flatMap(figure -> monitoringOf(threshold, audience)
+                .flatMap(Monitoring::plan).flatMap(plan -> CountCard.of(figure, plan)));
+    }
 }

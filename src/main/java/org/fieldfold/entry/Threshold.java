@@ -3,6 +3,7 @@ package org.fieldfold.entry;
 import java.util.List;
 import java.util.Optional;
 import org.fieldfold.scouting.Metric;
+import org.fieldfold.scouting.ThresholdFigure;
 
 /** At what count it pays to act; or, with metric {@code none}, why there is no such number. */
 public record Threshold(
@@ -22,4 +23,23 @@ public record Threshold(
         @Describe("a sentence that belongs to the number") Optional<Text> note,
         @Describe("id of the source") Optional<String> source,
         @Describe("for whom; leave out for everybody") List<Audience> audiences) {
+    /**
+     * Whether another threshold answers the same question: the same crop, stages, readers and thing counted. Two
+     * that do, with different numbers, are sources that disagree.
+     */
+    public boolean asksTheSameAs(Threshold other) {
+        return crop.equals(other.crop) && stages.equals(other.stages) && when.equals(other.when)
+                && metric.isPercent() == other.metric.isPercent() && counted.equals(other.counted)
+                && audiences.equals(other.audiences) && metric != Metric.NONE && other.metric != Metric.NONE;
+    }
+
+    /** Its figures as scouting computes with them; empty when one that the metric needs is missing or impossible. */
+    public Optional<ThresholdFigure> figure() {
+        try {
+            return Optional.of(new ThresholdFigure(metric, metric.hasValue() ? value.orElse(Double.NaN) : 0,
+                    per.orElse(metric.isPerUnits() ? 1 : 0), days.orElse(0)));
+        } catch (IllegalArgumentException impossible) {
+            return Optional.empty();
+        }
+    }
 }

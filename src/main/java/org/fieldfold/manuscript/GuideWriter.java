@@ -1,0 +1,180 @@
+package org.fieldfold.manuscript;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.fieldfold.entry.Contact;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.Crop;
+import org.fieldfold.entry.Edition;
+import org.fieldfold.entry.Guide;
+import org.fieldfold.entry.PestEntry;
+import org.fieldfold.entry.Placed;
+import org.fieldfold.entry.Source;
+import org.fieldfold.entry.Standing;
+import org.fieldfold.entry.Text;
+import org.fieldfold.entry.TypeLimits;
+import org.fieldfold.prose.Run;
+import org.fieldfold.source.Span;
+
+/** Writes a pocket guide: cover, how to scout, its entries, and whom to ask. */
+public final class GuideWriter {
+    /** Sizes of body type for a pocket guide that names none, in points. */
+    private static final TypeLimits POCKET_TYPE = new TypeLimits(7.5, 9);
+
+    private final ContentBase base;
+    private final Phrases phrases;
+    private final Edition edition;
+
+    public GuideWriter(ContentBase base, Phrases phrases) {
+        this.base = base;
+        this.phrases = phrases;
+        this.edition = base.edition().value();
+    }
+
+    /**
+     * The manuscript of a guide.
+     *
+     * @param office who is called on this copy: a county office, or the edition's own contact
+     * @param proof whether findings of severity error stand
+     */
+    public Manuscript write(Placed<Guide> placed, OfficePanel office, boolean proof) {
+        Guide guide = placed.value();
+        Reader reader = new Reader(guide.audience(), guide.crops(), true, phrases);
+        List<Section> sections = new ArrayList<>();
+        sections.add(cover(placed, office));
+        sections.add(scouting(placed, reader));
+        int tab = 1;
+        for (String id : guide.entries()) {
+            sections.add(entry(id, placed, tab++, reader));
+        }
+        sections.add(contact(placed, office));
+        TypeLimits type = guide.type().orElse(POCKET_TYPE);
+        return new Manuscript(guide.id(), guide.title(), phrases.language(), edition.year(),
+                phrases.date(edition.validUntil()), proof ? Optional.of(phrases.say("proof")) : Optional.empty(),
+                foot(), ink(guide), new Manuscript.TypeRange(type.from(), type.to()), sections);
+    }
+
+    private List<Run> foot() {
+        Line line = Line.of().strong(phrases.say("foot.label"));
+        edition.notice().ifPresent(notice -> line.plain(" " + phrases.say("foot.demonstration")));
+        return line.runs();
+    }
+
+    private String ink(Guide guide) {
+        return guide.crops().stream().filter(base.crops()::containsKey).findFirst()
+                .map(crop -> base.crops().get(crop).value().ink()).orElse("#000000");
+    }
+
+    private Section cover(Placed<Guide> placed, OfficePanel office) {
+        Guide guide = placed.value();
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Title(List.of(Run.plain(guide.title())), List.of(Run.plain(guide.purpose())),
+                placed.at("title")));
+        String crops = guide.crops().stream().filter(base.crops()::containsKey)
+                .map(crop -> base.crops().get(crop).value()).map(Crop::name).collect(Collectors.joining(", "));
+        blocks.add(new Block.Paragraph(List.of(Run.plain(phrases.say("cover.crops", crops))), List.of(),
+                placed.at("crops")));
+        List<List<Run>> inside = new ArrayList<>();
+        for (String id : guide.entries()) {
+            inside.add(List.of(Run.plain(Optional.ofNullable(base.pests().get(id))
+                    .map(pest -> pest.value().names().common()).orElse(id))));
+        }
+        blocks.add(new Block.Items(true, inside, placed.at("entries")));
+        blocks.add(new Block.Paragraph(Line.of().strong(phrases.say("cover.holds",
+                phrases.date(edition.validUntil()))).runs(), List.of(), base.edition().at("valid-until")));
+        blocks.add(new Block.Paragraph(Line.of().strong(phrases.say("call") + " " + office.contact().phone())
+                .plain(" · " + office.name()).runs(), List.of(), office.origin()));
+        notice().ifPresent(blocks::add);
+        return new Section("cover", Section.Kind.COVER, 0, guide.title(), blocks, placed.at("title"));
+    }
+
+    private Optional<Block> notice() {
+        return edition.notice().map(notice -> new Block.Notice(notice.pocket().line(), base.edition().at("notice")));
+    }
+
+    private Section scouting(Placed<Guide> placed, Reader reader) {
+        Guide guide = placed.value();
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Title(List.of(Run.plain(phrases.say("scouting"))), List.of(), placed.at("scouting")));
+        List<List<Run>> lines = guide.scouting().stream().map(reader::read).toList();
+        blocks.add(new Block.Items(true, lines, placed.at("scouting")));
+        blocks.add(new Block.Heading(3, List.of(Run.strong(phrases.say("tiers"))), placed.at("scouting")));
+        List<List<Run>> tiers = new ArrayList<>();
+        for (int tier = 1; tier <= 3; tier++) {
+            tiers.add(Line.of().strong(phrases.say("tier." + tier)).plain(phrases.say("tier.why." + tier)).runs());
+        }
+        blocks.add(new Block.Items(true, tiers, placed.at("scouting")));
+        blocks.add(new Block.Paragraph(List.of(Run.plain(phrases.say("abbreviations"))), List.of(),
+                placed.at("scouting")));
+        return new Section("scouting", Section.Kind.SCOUTING, 0, phrases.say("scouting"), blocks,
+                placed.at("scouting"));
+    }
+
+    /** An entry that could not be read says so on its panel: it never silently disappears from a guide. */
+    private Section entry(String id, Placed<Guide> guide, int tab, Reader reader) {
+        Placed<PestEntry> pest = base.pests().get(id);
+        if (pest != null) {
+            return new EntryWriter(base, reader).section(pest, tab);
+        }
+        Span origin = base.unread().getOrDefault(id,
+                guide.at("entries", guide.value().entries().indexOf(id)));
+        return new Section(id, Section.Kind.ENTRY, tab, id, List.of(
+                new Block.Title(List.of(Run.plain(id)), List.of(), origin),
+                new Block.Notice(List.of(Run.strong(phrases.say("unread", origin.place()))), origin)), origin);
+    }
+
+    private Section contact(Placed<Guide> placed, OfficePanel office) {
+        Contact contact = office.contact();
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Title(List.of(Run.plain(office.name())), List.of(), office.origin()));
+        blocks.add(new Block.Paragraph(Line.of().strong(contact.phone()).runs(), List.of(), office.origin()));
+        List<String> lines = new ArrayList<>(List.of(contact.email()));
+        lines.addAll(contact.address());
+        lines.add(contact.hours());
+        blocks.add(new Block.Paragraph(List.of(Run.plain(String.join(" · ", lines))), List.of(), office.origin()));
+        blocks.add(new Block.Paragraph(List.of(Run.plain(phrases.say("next.flag"))), List.of(), office.origin()));
+        List<List<Run>> cautions = edition.cautions().stream().map(Text::pocket).map(prose -> prose.line()).toList();
+        blocks.add(new Block.Heading(3, List.of(Run.strong(phrases.say("cautions"))),
+                base.edition().at("cautions")));
+        blocks.add(new Block.Items(false, cautions, base.edition().at("cautions")));
+        blocks.add(new Block.Paragraph(List.of(Run.plain(phrases.say("rates"))), List.of(),
+                base.edition().at("cautions")));
+        blocks.add(new Block.Code(edition.handbook(), Line.of().strong(phrases.say("handbook.code"))
+                .plain(" ").add(Run.plain(edition.handbook()).to(edition.handbook())).runs(),
+                base.edition().at("handbook")));
+        sources(placed).ifPresent(blocks::add);
+        blocks.add(new Block.Paragraph(List.of(Run.plain(phrases.say("edition", edition.title(), edition.year(),
+                edition.publisher(), phrases.date(edition.validUntil())))), List.of(),
+                base.edition().at("publisher")));
+        notice().ifPresent(blocks::add);
+        return new Section("contact", Section.Kind.CONTACT, 0, office.name(), blocks, office.origin());
+    }
+
+    /** The sources of the numbers that this guide prints, in alphabetical order. */
+    private Optional<Block> sources(Placed<Guide> placed) {
+        Set<String> ids = new LinkedHashSet<>();
+        for (String id : placed.value().entries()) {
+            Optional.ofNullable(base.pests().get(id)).ifPresent(pest -> pest.value()
+                    .thresholdsFor(placed.value().audience()).forEach(threshold ->
+                            threshold.source().ifPresent(ids::add)));
+        }
+        Set<String> names = new TreeSet<>();
+        for (String id : ids) {
+            Optional.ofNullable(base.sources().get(id)).map(Placed::value).map(this::brief).ifPresent(names::add);
+        }
+        return names.isEmpty() ? Optional.empty() : Optional.of(new Block.Paragraph(
+                Line.of().strong(phrases.say("sources") + " ").plain(String.join("; ", names) + ".").runs(),
+                List.of(), placed.at("entries")));
+    }
+
+    private String brief(Source source) {
+        String name = source.authors() + source.year().map(year -> " " + year).orElse("");
+        return source.standing() == Standing.VALUE_FROM_MEMORY
+                ? phrases.say("sources.memory.mark", name) : name;
+    }
+}

@@ -1,0 +1,85 @@
+package org.fieldfold.manuscript;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.Locale;
+import java.util.Properties;
+
+/** What guides and handbook say by themselves, in one language. */
+public final class Phrases {
+    private final String language;
+    private final Properties words;
+
+    private Phrases(String language, Properties words) {
+        this.language = language;
+        this.words = words;
+    }
+
+    /**
+     * The phrases of a language.
+     *
+     * @throws IllegalArgumentException for a language that Fieldfold has no phrases for
+     */
+    public static Phrases in(String language) {
+        String name = "phrases." + language + ".properties";
+        try (InputStream file = Phrases.class.getResourceAsStream(name)) {
+            if (file == null) {
+                throw new IllegalArgumentException("no phrases for language '" + language + "'");
+            }
+            Properties words = new Properties();
+            try (Reader reader = new InputStreamReader(file, StandardCharsets.UTF_8)) {
+                words.load(reader);
+            }
+            return new Phrases(language, words);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    /** Whether there are phrases for a language. */
+    public static boolean speaks(String language) {
+        return Phrases.class.getResource("phrases." + language + ".properties") != null;
+    }
+
+    public String language() {
+        return language;
+    }
+
+    /** The phrase of a key, with {@code {0}}, {@code {1}} and so on filled in. */
+    public String say(String key, Object... parts) {
+        String phrase = words.getProperty(key);
+        if (phrase == null) {
+            throw new IllegalArgumentException("no phrase '" + key + "' in language '" + language + "'");
+        }
+        for (int i = 0; i < parts.length; i++) {
+            phrase = phrase.replace("{" + i + "}", String.valueOf(parts[i]));
+        }
+        return phrase;
+    }
+
+    /** The phrase for one where {@code count} is 1 and there is such a phrase, or else for many. */
+    public String count(String key, int count, Object... parts) {
+        return say(count == 1 && words.containsKey(key + ".1") ? key + ".1" : key, parts);
+    }
+
+    /** A constant's word: {@code stage.larva} for {@code word("stage", LARVA)}. */
+    public String word(String family, Enum<?> constant) {
+        return say(family + "." + constant.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    }
+
+    /** A day of any year, as people of this language write it in a line of text. */
+    public String day(MonthDay day) {
+        return say("day", day.getDayOfMonth(), say("month." + day.getMonthValue()));
+    }
+
+    /** A date as people of this language write it in a line of text. */
+    public String date(LocalDate date) {
+        return say("date", date.getDayOfMonth(), say("month." + date.getMonthValue()), date.getYear());
+    }
+}
