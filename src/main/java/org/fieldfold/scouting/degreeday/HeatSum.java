@@ -37,25 +37,35 @@ public final class HeatSum {
      * @throws IllegalArgumentException when {@code to} is before {@code from}
      */
     public static HeatSum of(HeatModel model, TemperatureRecord record, LocalDate from, LocalDate to) {
+        return upTo(Double.POSITIVE_INFINITY, model, record, from, to);
+    }
+
+    /** As {@link #of}, but no further than the day that brings the sum to {@code target}. */
+    static HeatSum upTo(double target, HeatModel model, TemperatureRecord record, LocalDate from,
+            LocalDate to) {
         if (to.isBefore(from)) {
             throw new IllegalArgumentException("a sum must not end before it begins: " + from + " to " + to);
         }
-        TemperatureRecord here = record.in(model.unit());
         List<Day> days = new ArrayList<>();
         double total = 0;
-        for (LocalDate date = from; !date.isAfter(to); date = date.plusDays(1)) {
-            Optional<DayTemperature> day = here.day(date);
+        for (LocalDate date = from; !date.isAfter(to) && total < target; date = date.plusDays(1)) {
+            Optional<DayTemperature> day = record.day(date);
             if (day.isEmpty()) {
                 return new HeatSum(days, Optional.of(date));
             }
-            double min = day.get().min();
-            double nextMin = model.method().needsNextMinimum()
-                    ? here.day(date.plusDays(1)).map(DayTemperature::min).orElse(min) : min;
-            double heat = model.degreeDays(min, day.get().max(), nextMin);
+            double heat = heat(model, record, day.get());
             total += heat;
-            days.add(new Day(date, heat, total, !here.isWritten(date)));
+            days.add(new Day(date, heat, total, !record.isWritten(date)));
         }
         return new HeatSum(days, Optional.empty());
+    }
+
+    private static double heat(HeatModel model, TemperatureRecord record, DayTemperature day) {
+        DayTemperature next = model.method().needsNextMinimum()
+                ? record.day(day.date().plusDays(1)).orElse(day) : day;
+        TemperatureUnit unit = record.unit();
+        return model.degreeDays(unit.temperatureIn(model.unit(), day.min()),
+                unit.temperatureIn(model.unit(), day.max()), unit.temperatureIn(model.unit(), next.min()));
     }
 
     /** The days summed, in order; none when the first one is missing. */
@@ -92,9 +102,7 @@ public final class HeatSum {
                 return new HeatDate.Reached(day.date(), day.total(), filled);
             }
         }
-        int allFilled = filled;
-        return stoppedAt.<HeatDate>map(day -> new HeatDate.Unknown(day, total()))
-                .orElseGet(() -> new HeatDate.NotReached(days.get(days.size() - 1).date(), total(),
-                allFilled));
+        return stoppedAt.isPresent() ? new HeatDate.Unknown(stoppedAt.get(), total())
+                : new HeatDate.NotReached(days.get(days.size() - 1).date(), total(), filled);
     }
 }
