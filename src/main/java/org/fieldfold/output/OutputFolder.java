@@ -1,0 +1,144 @@
+package org.fieldfold.output;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.fieldfold.report.Sha256;
+
+/**
+ * The folder of one year's build. Files are written beside it, into a staging folder, and only {@link #publish} puts
+ * them in its place: until then, and whenever something fails, the earlier build stands as it was. A build that was
+ * cut off between its two renames is mended when the folder is next opened.
+ */
+public final class OutputFolder implements AutoCloseable {
+    private final Path target;
+    private final Path staging;
+    private final Path former;
+    private final FileChannel lockFile;
+    private final FileLock lock;
+    private final List<OutputFile> files = new ArrayList<>();
+
+    private OutputFolder(Path target, FileChannel lockFile, FileLock lock) {
+        this.target = target;
+        String name = target.getFileName().toString();
+        this.staging = target.resolveSibling("." + name + ".next");
+        this.former = target.resolveSibling("." + name + ".former");
+        this.lockFile = lockFile;
+        this.lock = lock;
+    }
+
+    /**
+     * Opens the folder {@code parent/name} for a new build.
+     *
+     * @throws OutputInUseException when another build has it open
+     */
+    public static OutputFolder open(Path parent, String name) throws IOException {
+        Files.createDirectories(parent);
+        FileChannel lockFile = FileChannel.open(parent.resolve("." + name + ".lock"), StandardOpenOption.CREATE,
+                StandardOpenOption.WRITE);
+        FileLock lock = null;
+        try {
+            lock = lockFile.tryLock();
+        } catch (OverlappingFileLockException sameProcess) {
+            // the same as a lock held by another process
+        }
+        if (lock == null) {
+            lockFile.close();
+            throw new OutputInUseException(parent.resolve(name));
+        }
+        OutputFolder folder = new OutputFolder(parent.resolve(name), lockFile, lock);
+        folder.mend();
+        Files.createDirectories(folder.staging);
+        return folder;
+    }
+
+    private void mend() throws IOException {
+        if (Files.exists(former) && !Files.exists(target)) {
+            Files.move(former, target);
+        }
+        delete(former);
+        delete(staging);
+    }
+
+    /**
+     * Adds a file to the build.
+     *
+     * @param path relative, with {@code /}
+     */
+    public void write(String path, byte[] bytes) throws IOException {
+        Path file = staging.resolve(path).normalize();
+        if (!file.startsWith(staging)) {
+            throw new IOException("expected a path inside the build, found '" + path + "'");
+        }
+        Files.createDirectories(file.getParent());
+        Files.write(file, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        files.add(new OutputFile(path, bytes.length, Sha256.of(bytes)));
+    }
+
+    /** What was written so far, sorted by path. */
+    public List<OutputFile> files() {
+        return files.stream().sorted(Comparator.comparing(OutputFile::path)).toList();
+    }
+
+    /** Puts the new build in the place of the old one. */
+    public void publish() throws IOException {
+        if (Files.exists(target)) {
+            Files.move(target, former);
+        }
+        try {
+            Files.move(staging, target);
+        } catch (IOException failed) {
+            if (Files.exists(former)) {
+                Files.move(former, target);
+            }
+            throw failed;
+        }
+        delete(former);
+    }
+
+    public Path target() {
+        return target;
+    }
+
+    /** Drops what was not published. */
+    @Override
+    public void close() throws IOException {
+        try {
+            delete(staging);
+        } finally {
+            lock.release();
+            lockFile.close();
+        }
+    }
+
+    private static void delete(Path folder) throws IOException {
+        try {
+            Files.walkFileTree(folder, new SimpleFileVisitor<>() {
+                @Override
+                public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
+                    Files.delete(file);
+                    return FileVisitResult.CONTINUE;
+                }
+
+                @Override
+                public FileVisitResult postVisitDirectory(Path left, IOException failed) throws IOException {
+                    Files.delete(left);
+                    return FileVisitResult.CONTINUE;
+                }
+            });
+        } catch (NoSuchFileException gone) {
+            // nothing to delete
+        }
+    }
+}
