@@ -42,7 +42,7 @@ class StopTableTest {
         }
     }
 
-    // the shape of a published plan, udel weeklycropupdate 17807: 15 strawberry clusters, none stop, 3 act,
+    // the shape of a published plan, udel weeklycropupdate 17955: 15 strawberry clusters, none stop, 3 act,
     // else 5 more, up to 30; 4 of 30 acts. Checked by going through every way in which it can run.
     @Test
     void aGroupedPlanIsExact() {
