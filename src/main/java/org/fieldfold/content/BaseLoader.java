@@ -1,0 +1,41 @@
+package org.fieldfold.content;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.source.Finding;
+import org.fieldfold.source.SourceFile;
+import org.fieldfold.source.Span;
+
+/** Reads a content base. Whatever is in its files, it never throws for it: what is wrong becomes a finding. */
+public final class BaseLoader {
+    private BaseLoader() {
+    }
+
+    /**
+     * Reads the whole base, going on after each problem.
+     *
+     * @param folder with {@code edition.yaml} in it
+     * @throws IOException when the folder itself is not there or cannot be listed
+     */
+    public static LoadedBase load(Path folder) throws IOException {
+        Folder listed = new Folder(folder);
+        List<FileReading> readings = listed.files().parallelStream().map(FileReading::read).toList();
+        Assembly assembly = new Assembly(readings);
+        Optional<ContentBase> base = assembly.base();
+        List<Finding> findings = new ArrayList<>(listed.findings());
+        readings.forEach(reading -> findings.addAll(reading.findings()));
+        findings.addAll(assembly.findings());
+        if (readings.stream().noneMatch(reading -> reading.file().kind() == FileKind.EDITION)) {
+            findings.add(FormRule.MISSING_FILE.at(Span.startOf(new SourceFile(listed.shown("edition.yaml"), "")),
+                    "expected the file edition.yaml in the content base, found none",
+                    "add it, or point --content at the folder that has it"));
+        }
+        base.ifPresent(known -> findings.addAll(new References(known, assembly).findings()));
+        return new LoadedBase(base, findings.stream().distinct().sorted().toList(),
+                readings.stream().map(FileReading::input).sorted(java.util.Comparator.comparing(InputFile::path)).toList());
+    }
+}

@@ -1,0 +1,134 @@
+package org.fieldfold.content;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.fieldfold.entry.Placed;
+import org.fieldfold.source.Finding;
+import org.fieldfold.source.SourceFile;
+import org.fieldfold.source.Span;
+import org.fieldfold.source.Spans;
+
+/**
+ * What came of reading one file. Files are read independently of each other, so that it may be done at the same time.
+ *
+ * @param bytes of an image; empty for others
+ * @param records by id: one, or those of a list file
+ * @param unread records that were found but not understood
+ */
+record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] bytes,
+        Map<String, Placed<Object>> records, Map<String, Span> unread, List<TextReading.EntryLink> links,
+        List<Finding> findings) {
+
+    static FileReading read(ContentFile file) {
+        List<Finding> findings = new ArrayList<>();
+        byte[] bytes;
+        int limit = file.kind().limit().bytes();
+        try (InputStream in = Files.newInputStream(file.file())) {
+            bytes = in.readNBytes(limit + 1);
+        } catch (IOException e) {
+            return unreadable(file, FormRule.UNREADABLE_FILE.at(start(file), "expected a file that can be read, found none: "
+                    + e.getClass().getSimpleName(), "look at the file's permissions"));
+        }
+        if (bytes.length > limit) {
+            return unreadable(file, FormRule.FILE_TOO_LARGE.at(start(file), "expected at most "
+                    + file.kind().limit().mebibytes() + " MiB, found more", file.kind().isImage()
+                    ? "save the image smaller" : "split the file"));
+        }
+        InputFile input = new InputFile(file.path(), bytes.length, sha256(bytes));
+        boolean text = !file.kind().isImage() || file.kind() == FileKind.DRAWING;
+        SourceFile source = text ? Decoding.decode(file.path(), bytes, findings) : new SourceFile(file.path(), "");
+        FileReading reading = new FileReading(file, input, source, file.kind().isImage() ? bytes : new byte[0],
+                new TreeMap<>(), new TreeMap<>(), new ArrayList<>(), findings);
+        reading.understand();
+        return reading;
+    }
+
+    private static FileReading unreadable(ContentFile file, Finding finding) {
+        SourceFile source = new SourceFile(file.path(), "");
+        return new FileReading(file, new InputFile(file.path(), 0, sha256(new byte[0])), source, new byte[0], Map.of(),
+                Map.of(file.id(), Span.startOf(source)), List.of(), List.of(finding));
+    }
+
+    private static Span start(ContentFile file) {
+        return Span.startOf(new SourceFile(file.path(), ""));
+    }
+
+    private static String sha256(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+
+    private void understand() {
+        boolean decoded = findings.isEmpty();
+        if (source.text().isBlank() && (file.kind().isYaml() || file.kind() == FileKind.CHAPTER)) {
+            empty();
+        } else if (file.kind().isYaml()) {
+            yaml(decoded);
+        }
+    }
+
+    private void empty() {
+        findings.add(FormRule.EMPTY_FILE.at(Span.startOf(source), "expected a " + file.kind().schema().replace('-', ' ')
+                + " file with something in it, found none", "fill the file, or delete it"));
+        unread.put(file.id(), Span.startOf(source));
+    }
+
+    private void yaml(boolean decoded) {
+        YamlReading reading = YamlReading.read(source, findings);
+        boolean sound = decoded && findings.isEmpty();
+        if (reading.root().isEmpty()) {
+            if (sound) {
+                empty();
+            }
+            unread.put(file.id(), Span.startOf(source));
+            return;
+        }
+        YamlNode root = reading.root().get();
+        Optional<String> listKey = file.kind().listKey();
+        if (listKey.isEmpty()) {
+            record(reading, root, Optional.of(file.id()), file.id(), sound);
+        } else {
+            list(reading, root, listKey.get(), sound);
+        }
+    }
+
+    private void record(YamlReading reading, YamlNode node, Optional<String> idFromName, String id, boolean sound) {
+        Binder binder = new Binder(reading, idFromName, findings);
+        Optional<Object> value = binder.bind(node, file.kind().shape(), "");
+        links.addAll(binder.links());
+        boolean whole = sound && !binder.broken();
+        // the edition is used even with a slip in it: without it nothing else could be checked
+        if (value.isPresent() && (whole || file.kind() == FileKind.EDITION)) {
+            records.put(id, new Placed<>(value.get(), new Spans(source, binder.places())));
+        } else {
+            unread.put(id, node.span());
+        }
+    }
+
+    private void list(YamlReading reading, YamlNode root, String key, boolean sound) {
+        List<YamlNode> items = new ListFile(key, reading, findings).items(root);
+        for (YamlNode item : items) {
+            Optional<YamlNode.Scalar> id = Binder.idOf(item);
+            String name = id.map(YamlNode.Scalar::value).orElse("");
+            if (records.containsKey(name) || unread.containsKey(name)) {
+                findings.add(FormRule.COLLIDING_ID.at(id.map(YamlNode.Scalar::span).orElse(item.span()),
+                        "expected ids that differ in this file, found '" + name + "' again",
+                        "give one of the two another id"));
+            } else {
+                record(reading, item, Optional.empty(), name, sound);
+            }
+        }
+    }
+}

@@ -1,0 +1,175 @@
+package org.fieldfold.content;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.Control;
+import org.fieldfold.entry.DegreeDayEvent;
+import org.fieldfold.entry.Figure;
+import org.fieldfold.entry.Monitoring;
+import org.fieldfold.entry.NaturalEnemy;
+import org.fieldfold.entry.PestEntry;
+import org.fieldfold.entry.Placed;
+import org.fieldfold.entry.Practice;
+import org.fieldfold.entry.Reviewer;
+import org.fieldfold.entry.Threshold;
+import org.fieldfold.source.Finding;
+import org.fieldfold.source.Span;
+
+/** Every id that a record names belongs to something in the content base. */
+final class References {
+    /** What an id is expected to belong to. */
+    private record Target(String name, Set<String> ids) {
+    }
+
+    private final List<Finding> findings = new ArrayList<>();
+    private final Assembly assembly;
+    private final Target crop;
+    private final Target pest;
+    private final Target animal;
+    private final Target enemy;
+    private final Target practice;
+    private final Target material;
+    private final Target source;
+    private final Target figure;
+    private final Target guide;
+    private final Target reviewer;
+
+    References(ContentBase base, Assembly assembly) {
+        this.assembly = assembly;
+        this.crop = target("a crop", FileKind.CROPS);
+        this.pest = target("a pest", FileKind.PEST);
+        this.enemy = target("a natural enemy", FileKind.NATURAL_ENEMY);
+        this.animal = target("a pest or natural enemy", FileKind.PEST, FileKind.NATURAL_ENEMY);
+        this.practice = target("a practice", FileKind.PRACTICE);
+        this.material = target("an active ingredient", FileKind.ACTIVE_INGREDIENTS);
+        this.source = target("a source", FileKind.SOURCES);
+        this.figure = target("a figure", FileKind.FIGURE);
+        this.guide = target("a guide", FileKind.GUIDE);
+        this.reviewer = new Target("a reviewer", new TreeSet<>(
+                base.edition().value().reviewers().stream().map(Reviewer::id).toList()));
+        base.pests().values().forEach(this::pest);
+        base.enemies().values().forEach(this::enemy);
+        base.practices().values().forEach(this::practice);
+        base.materials().values().forEach(known -> all(known, source, known.value().sources(), "sources"));
+        base.guides().values().forEach(known -> {
+            all(known, crop, known.value().crops(), "crops");
+            all(known, pest, known.value().entries(), "entries");
+        });
+        base.offices().values().forEach(known -> {
+            one(known, target("a weather station", FileKind.WEATHER), known.value().station(), "station");
+            all(known, guide, known.value().guides(), "guides");
+        });
+        base.figures().values().forEach(this::figure);
+        Target linked = target("an entry or chapter", FileKind.PEST, FileKind.NATURAL_ENEMY, FileKind.PRACTICE,
+                FileKind.CHAPTER);
+        assembly.links().forEach(link -> check(link.place(), linked, link.entry()));
+    }
+
+    List<Finding> findings() {
+        return findings;
+    }
+
+    private Target target(String name, FileKind... kinds) {
+        Set<String> ids = new TreeSet<>();
+        for (FileKind kind : kinds) {
+            ids.addAll(assembly.ids(kind));
+        }
+        return new Target(name, ids);
+    }
+
+    private void pest(Placed<PestEntry> known) {
+        PestEntry entry = known.value();
+        all(known, crop, entry.crops(), "crops");
+        all(known, figure, entry.figures(), "figures");
+        for (int i = 0; i < entry.lookAlikes().size(); i++) {
+            one(known, animal, entry.lookAlikes().get(i).entry(), "look-alikes", i, "entry");
+        }
+        Target counts = new Target("a monitoring of this entry",
+                new TreeSet<>(entry.monitoring().stream().map(Monitoring::id).toList()));
+        for (int i = 0; i < entry.monitoring().size(); i++) {
+            monitoring(known, entry.monitoring().get(i), i);
+        }
+        for (int i = 0; i < entry.thresholds().size(); i++) {
+            Threshold threshold = entry.thresholds().get(i);
+            maybe(known, crop, threshold.crop(), "thresholds", i, "crop");
+            maybe(known, counts, threshold.monitoring(), "thresholds", i, "monitoring");
+            all(known, pest, threshold.together(), "thresholds", i, "together");
+            maybe(known, source, threshold.source(), "thresholds", i, "source");
+        }
+        for (int i = 0; i < entry.controls().size(); i++) {
+            control(known, entry.controls().get(i), i);
+        }
+        all(known, enemy, entry.spare(), "spare");
+        all(known, source, entry.sources(), "sources");
+        maybe(known, reviewer, entry.reviser(), "reviser");
+    }
+
+    private void monitoring(Placed<?> known, Monitoring monitoring, int i) {
+        List<DegreeDayEvent> events = monitoring.season().map(season -> season.events()).orElse(List.of());
+        for (int j = 0; j < events.size(); j++) {
+            maybe(known, source, events.get(j).source(), "monitoring", i, "season", "events", j, "source");
+        }
+    }
+
+    private void control(Placed<?> known, Control control, int i) {
+        if (control instanceof Control.Cultural cultural) {
+            maybe(known, practice, cultural.practice(), "controls", i, "practice");
+        } else if (control instanceof Control.Exclusion exclusion) {
+            maybe(known, practice, exclusion.practice(), "controls", i, "practice");
+            maybe(known, enemy, exclusion.enemy(), "controls", i, "enemy");
+        } else if (control instanceof Control.Insecticide insecticide) {
+            one(known, material, insecticide.material(), "controls", i, "material");
+        }
+    }
+
+    private void enemy(Placed<NaturalEnemy> known) {
+        NaturalEnemy entry = known.value();
+        all(known, figure, entry.figures(), "figures");
+        for (int i = 0; i < entry.lookAlikes().size(); i++) {
+            one(known, animal, entry.lookAlikes().get(i).entry(), "look-alikes", i, "entry");
+        }
+        all(known, pest, entry.keepsDown(), "keeps-down");
+        all(known, source, entry.sources(), "sources");
+        maybe(known, reviewer, entry.reviser(), "reviser");
+    }
+
+    private void practice(Placed<Practice> known) {
+        all(known, source, known.value().sources(), "sources");
+        maybe(known, reviewer, known.value().reviser(), "reviser");
+    }
+
+    private void figure(Placed<Figure> known) {
+        one(known, target("a pest, natural enemy or practice", FileKind.PEST, FileKind.NATURAL_ENEMY,
+                FileKind.PRACTICE), known.value().note().shows().entry(), "shows", "entry");
+    }
+
+    private void all(Placed<?> known, Target target, Collection<String> ids, Object... path) {
+        int i = 0;
+        for (String id : ids) {
+            Object[] item = java.util.Arrays.copyOf(path, path.length + 1);
+            item[path.length] = i++;
+            one(known, target, id, item);
+        }
+    }
+
+    private void maybe(Placed<?> known, Target target, Optional<String> id, Object... path) {
+        id.ifPresent(given -> one(known, target, given, path));
+    }
+
+    private void one(Placed<?> known, Target target, String id, Object... path) {
+        check(known.at(path), target, id);
+    }
+
+    private void check(Span place, Target target, String id) {
+        if (!target.ids().contains(id)) {
+            findings.add(FormRule.UNKNOWN_REFERENCE.at(place, "expected the id of " + target.name() + ", found '"
+                    + ScalarReading.cut(id) + "'", Nearest.hint(id, target.ids(), "add "
+                    + target.name() + " with this id, or take the reference out")));
+        }
+    }
+}
