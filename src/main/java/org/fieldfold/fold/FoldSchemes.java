@@ -19,7 +19,8 @@ import java.util.stream.Stream;
 
 /** The schemes that ship: every file in {@code schemes/} beside this class is one. */
 public final class FoldSchemes {
-    private static final String FOLDER = "schemes";
+    /** Any one of the shipped files shows where they all are, also in a jar that lists no folders. */
+    private static final String ONE_OF_THEM = "schemes/letter.fold";
     private static final String SUFFIX = ".fold";
 
     private FoldSchemes() {
@@ -41,7 +42,25 @@ public final class FoldSchemes {
     }
 
     /**
-     * Reads a scheme of somebody's own.
+     * Reads a scheme of somebody's own. A file holds one statement a line; {@code #} begins a comment. The sheet is
+     * laid before the folder, either side up; left, right, top and bottom are meant as the piece lies at that
+     * moment, and {@code x2} is the line between the sheet's second and third columns, wherever it lies by then.
+     *
+     * <pre>
+     * scheme letter            small letters, digits and hyphens; the file is letter.fold
+     * title Letter fold
+     * sheet landscape          or portrait
+     * columns 1 1 1            widths in proportion; what is tucked in is narrowed by itself
+     * rows 1
+     * print one-sided          or both-sides, unless said
+     * read leafing             a book; or opening, unless said
+     * head left                the sheet's edge that is uppermost in the reader's hand; top, unless said
+     * cut y1 from x1 to x3     x0 is the sheet's left edge
+     * fold x2 right over       which part is moved, and whether over or under the rest
+     * fold x1 left over, x3 right over                 opened by the reader in one pull
+     * gather x1 valley, x3 row 2 mountain              all that is left, pushed together
+     * trim top right           edges of the folded piece that are cut off
+     * </pre>
      *
      * @param name the file's name, for messages
      * @throws FoldException saying file, line, what was expected and what was found
@@ -54,18 +73,18 @@ public final class FoldSchemes {
         static final Map<String, FoldScheme> BY_ID = load();
 
         private static Map<String, FoldScheme> load() {
-            URL folder = FoldSchemes.class.getResource(FOLDER);
-            if (folder == null) {
+            URL one = FoldSchemes.class.getResource(ONE_OF_THEM);
+            if (one == null) {
                 throw new IllegalStateException("the shipped fold schemes are missing");
             }
             try {
-                URLConnection connection = folder.openConnection();
+                URLConnection connection = one.openConnection();
                 if (connection instanceof JarURLConnection jar) {
                     try (FileSystem files = FileSystems.newFileSystem(Path.of(jar.getJarFileURL().toURI()))) {
-                        return read(files.getPath(jar.getEntryName()));
+                        return read(files.getPath(jar.getEntryName()).getParent());
                     }
                 }
-                return read(Path.of(folder.toURI()));
+                return read(Path.of(one.toURI()).getParent());
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             } catch (URISyntaxException e) {

@@ -43,7 +43,8 @@ record Pile(List<PlacedPanel> layers) {
         for (PlacedPanel panel : layers) {
             if (panel.low(axis) < at && at < panel.high(axis)) {
                 throw new FoldException("fold " + fold + " would run through " + panel.cell()
-                        + ", which lies across the line");
+                        + ", which lies across the line: what is folded in must not be wider than what it is folded"
+                        + " into");
             }
             if (isMoved(panel, fold, at)) {
                 moved.add(panel.cell());

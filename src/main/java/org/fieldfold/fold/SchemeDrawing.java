@@ -20,7 +20,7 @@ final class SchemeDrawing {
     String draw() {
         FoldScheme scheme = imposition.scheme();
         StringBuilder text = new StringBuilder();
-        text.append(String.format(Locale.ROOT, "%s on %s, %.1f x %.1f mm%n".replace("%n", "\n"), scheme.id(),
+        text.append(String.format(Locale.ROOT, "%s on %s, %.1f x %.1f mm\n", scheme.id(),
                 imposition.paper().id(), Lengths.millimetres(imposition.sheetWidth()),
                 Lengths.millimetres(imposition.sheetHeight())));
         text.append(String.format(Locale.ROOT, "folded %.1f x %.1f mm, %d layers\n",

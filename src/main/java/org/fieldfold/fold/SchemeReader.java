@@ -7,24 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 
-/**
- * Reads a scheme from its text: one statement a line, {@code #} begins a comment. The sheet is laid before the
- * folder; left, right, top and bottom are meant as the piece lies at that moment.
- *
- * <pre>
- * scheme letter
- * title Letter fold
- * sheet landscape
- * columns 1 1 1
- * rows 1
- * fold x2 right over
- * fold x1 left over
- * </pre>
- *
- * <p>Further: {@code print one-sided}, {@code read leafing}, {@code head left}, {@code cut y1 from x1 to x3}
- * ({@code x0} and the last line are the sheet's edges), {@code trim top right}, several folds on one line parted by
- * commas (a reader opens them in one pull), and {@code gather x1 valley, x3 row 2 mountain}.
- */
+/** Reads a scheme from its text, in the format that {@link FoldSchemes#read} describes. */
 final class SchemeReader {
     private final String name;
     private final Map<String, String> facts = new TreeMap<>();
@@ -115,6 +98,9 @@ final class SchemeReader {
         if (words.length == 4) {
             oneOf(words[1], along.axis() == Axis.UPRIGHT ? "row" : "column");
             band = number(words[2]);
+            if (band == 0) {
+                throw wrong("rows and columns counted from 1", "'" + text + "'");
+            }
         }
         boolean valley = oneOf(words[words.length - 1], "valley", "mountain").equals("valley");
         return new FoldStep.Bend(along, band, valley);
