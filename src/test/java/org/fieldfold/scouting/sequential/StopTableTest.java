@@ -42,8 +42,9 @@ class StopTableTest {
         }
     }
 
-    // the shape of a published plan, udel weeklycropupdate 17955: 15 strawberry clusters, none stop, 3 act,
-    // else 5 more, up to 30; 4 of 30 acts. Checked by going through every way in which it can run.
+    // the shape of a published plan, udel weeklycropupdate 17947: 15 strawberry clusters, none stop, 3 act,
+    // else 5 more, up to 30; 4 of 30 acts (the rows at 20 and 25 are ours). Checked by going through every
+    // way in which it can run.
     @Test
     void aGroupedPlanIsExact() {
         StopTable table = new StopTable(new Presence(), List.of(row(15, 0, 3), row(20, -1, 4), row(25, 1, 4),
