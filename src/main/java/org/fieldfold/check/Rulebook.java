@@ -1,15 +1,61 @@
 package org.fieldfold.check;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.source.Finding;
 
-/** All rules, in the order in which a reader would ask them. A new rule is one line here. */
+/** All rules of substance, in the order in which a reviewer would ask them. A new rule is one line here. */
 public final class Rulebook {
-    private static final List<Rule> RULES = List.of();
+    private static final List<Rule> RULES = List.of(
+            new NoMonitoring(),
+            new ThresholdMissing(),
+            new ThresholdIncomplete(),
+            new SampleUneven(),
+            new SampleTooSmall(),
+            new IntervalTableBroken(),
+            new DegreeDaysContradict(),
+            new StageOutsideCrop(),
+            new SourcesDisagree(),
+            new TierMissing(),
+            new TierOrder(),
+            new PracticeInWrongTier(),
+            new InsecticideWithoutCondition(),
+            new NoCaution(),
+            new BeesAtFlowering(),
+            new OneGroupOnly(),
+            new RestrictedInGarden(),
+            new CoverWithoutRemoval(),
+            new CoverWithoutRotation(),
+            new TunnelWithoutWaterAndAir(),
+            new MaterialIncomplete(),
+            new GroupCodeForm(),
+            new LabelNotChecked(),
+            new ScientificNameForm(),
+            new SizesContradict(),
+            new LookAlikeOneWay(),
+            new PestWithoutFigure(),
+            new FigureIncomplete(),
+            new RasterTooCoarse(),
+            new TextTooLong(),
+            new PrintedRate(),
+            new BrandLikeName(),
+            new RevisionDate(),
+            new ReviserMissing(),
+            new SourceMissing(),
+            new SourceUnused(),
+            new EntryInNoGuide(),
+            new GuideUnfit(),
+            new InkTooPale(),
+            new EditionDates());
 
     private Rulebook() {
     }
@@ -21,10 +67,26 @@ public final class Rulebook {
     /** Every finding of every rule, sorted by file and position. */
     public static List<Finding> check(ContentBase base, LocalDate asOf) {
         List<Finding> findings = new ArrayList<>();
-        for (Rule rule : RULES) {
-            rule.check(base, asOf, findings::add);
-        }
+        Consumer<Finding> found = findings::add;
+        RULES.forEach(rule -> rule.check(base, asOf, found));
         Collections.sort(findings);
         return List.copyOf(findings);
+    }
+
+    /**
+     * The page that explains a rule, of substance or of form, as Markdown; empty when there is no such rule.
+     *
+     * @param id as it stands in brackets behind a finding
+     */
+    public static Optional<String> explain(String id) {
+        if (!id.matches("[a-z0-9-]+")) {
+            return Optional.empty();
+        }
+        try (InputStream page = Rulebook.class.getResourceAsStream("rules/" + id + ".md")) {
+            return page == null ? Optional.empty()
+                    : Optional.of(new String(page.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
     }
 }

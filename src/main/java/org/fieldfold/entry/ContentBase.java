@@ -1,5 +1,6 @@
 package org.fieldfold.entry;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.SortedMap;
@@ -34,5 +35,13 @@ public record ContentBase(
                 .sorted(Comparator.comparing((Figure figure) -> figure.note().shows().damage())
                         .thenComparing(Figure::id))
                 .toList();
+    }
+
+    /** All that is re-read every winter: pests, natural enemies, practices. */
+    public List<Placed<? extends Reviewed>> reviewed() {
+        List<Placed<? extends Reviewed>> all = new ArrayList<>(pests.values());
+        all.addAll(enemies.values());
+        all.addAll(practices.values());
+        return all;
     }
 }

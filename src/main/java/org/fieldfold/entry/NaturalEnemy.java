@@ -17,5 +17,5 @@ public record NaturalEnemy(
         @Describe("how it is released, where that is done") Optional<Text> release,
         @Describe("ids of the sources") List<String> sources,
         @Describe("day on which it was last re-read") Optional<LocalDate> revised,
-        @Describe("id of the reviewer who re-read it") Optional<String> reviser) {
+        @Describe("id of the reviewer who re-read it") Optional<String> reviser) implements Reviewed {
 }

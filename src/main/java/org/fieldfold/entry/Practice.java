@@ -18,5 +18,5 @@ public record Practice(
         @Describe("for a cover or tunnel: weeds under it") Optional<Text> weeds,
         @Describe("ids of the sources") List<String> sources,
         @Describe("day on which it was last re-read") Optional<LocalDate> revised,
-        @Describe("id of the reviewer who re-read it") Optional<String> reviser) {
+        @Describe("id of the reviewer who re-read it") Optional<String> reviser) implements Reviewed {
 }

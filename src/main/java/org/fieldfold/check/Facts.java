@@ -1,0 +1,92 @@
+package org.fieldfold.check;
+
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.Placed;
+import org.fieldfold.entry.Text;
+import org.fieldfold.prose.Prose;
+import org.fieldfold.source.Span;
+
+/** Walks over every text of the base, wherever it stands in a record, with its place in the file. */
+final class Facts {
+    /**
+     * One text.
+     *
+     * @param key the key under which it stands, as in {@code looks}
+     * @param length which length of the text it is, as in {@code pocket}
+     */
+    record Written(String key, String length, Prose prose, Span span) {
+    }
+
+    private Facts() {
+    }
+
+    static void texts(ContentBase base, Consumer<Written> visitor) {
+        List<Placed<?>> all = new ArrayList<>(List.of(base.edition()));
+        all.addAll(base.materials().values());
+        all.addAll(base.pests().values());
+        all.addAll(base.enemies().values());
+        all.addAll(base.practices().values());
+        all.addAll(base.guides().values());
+        all.forEach(placed -> walk(placed, placed.value(), new ArrayList<>(), visitor));
+    }
+
+    private static void walk(Placed<?> placed, Object value, List<Object> path, Consumer<Written> visitor) {
+        if (value instanceof Text text) {
+            String key = key(path);
+            Span span = placed.at(path.toArray());
+            visitor.accept(new Written(key, "pocket", text.pocket(), inner(placed, path, "pocket", span)));
+            text.handbook().ifPresent(prose -> visitor.accept(
+                    new Written(key, "handbook", prose, inner(placed, path, "handbook", span))));
+            text.garden().ifPresent(prose -> visitor.accept(
+                    new Written(key, "garden", prose, inner(placed, path, "garden", span))));
+        } else if (value instanceof Optional<?> optional) {
+            optional.ifPresent(inside -> walk(placed, inside, path, visitor));
+        } else if (value instanceof List<?> list) {
+            for (int i = 0; i < list.size(); i++) {
+                walk(placed, list.get(i), with(path, i), visitor);
+            }
+        } else if (value instanceof Record fact) {
+            for (RecordComponent component : fact.getClass().getRecordComponents()) {
+                walk(placed, value(fact, component), with(path, kebab(component.getName())), visitor);
+            }
+        }
+    }
+
+    private static Span inner(Placed<?> placed, List<Object> path, String length, Span outer) {
+        Span span = placed.at(with(path, length).toArray());
+        return span.equals(outer) ? outer : span;
+    }
+
+    private static String key(List<Object> path) {
+        for (int i = path.size() - 1; i >= 0; i--) {
+            if (path.get(i) instanceof String name) {
+                return name;
+            }
+        }
+        return "";
+    }
+
+    private static List<Object> with(List<Object> path, Object step) {
+        List<Object> longer = new ArrayList<>(path);
+        longer.add(step);
+        return longer;
+    }
+
+    private static String kebab(String name) {
+        return name.replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
+    }
+
+    private static Object value(Record fact, RecordComponent component) {
+        try {
+            return component.getAccessor().invoke(fact);
+        } catch (ReflectiveOperationException impossible) {
+            throw new IllegalStateException("a record's own accessor " + component, impossible);
+        }
+    }
+}

@@ -1,0 +1,53 @@
+package org.fieldfold.check;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.fieldfold.entry.ActiveIngredient;
+import org.fieldfold.entry.BeeHazard;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.Interval;
+import org.fieldfold.entry.Placed;
+import org.fieldfold.source.Finding;
+
+/** A material that an entry names has its mode-of-action group, its waiting times and its bee hazard. */
+final class MaterialIncomplete implements Rule {
+    @Override
+    public String id() {
+        return "material-incomplete";
+    }
+
+    @Override
+    public void check(ContentBase base, LocalDate asOf, Consumer<Finding> found) {
+        for (Placed<ActiveIngredient> placed : base.materials().values()) {
+            ActiveIngredient material = placed.value();
+            require(material.group(), "mode-of-action group", "group: 4A, or group: none", placed, found);
+            require(material.phiDays(), "pre-harvest interval", "phi-days: {from: 1, to: 7}", placed, found);
+            require(material.reiHours(), "restricted-entry interval", "rei-hours: {from: 4, to: 12}", placed, found);
+            require(material.bees(), "bee hazard", "bees: high, moderate or low", placed, found);
+            if (material.bees().filter(hazard -> hazard == BeeHazard.HIGH).isPresent()) {
+                require(material.beeNote(), "how bees are kept safe", "bee-note: in a sentence", placed, found);
+            }
+            if (material.signalWords().isEmpty()) {
+                require(Optional.empty(), "signal word of its labels", "signal-words: [caution]", placed, found);
+            }
+            backwards(material.phiDays(), "phi-days", placed, found);
+            backwards(material.reiHours(), "rei-hours", placed, found);
+        }
+    }
+
+    private void require(Optional<?> fact, String what, String how, Placed<ActiveIngredient> placed,
+            Consumer<Finding> found) {
+        if (fact.isEmpty()) {
+            found.accept(Finding.error(placed.at("id"), id(), "expected the " + what + " of "
+                    + placed.value().name() + ", found none", "add '" + how + "'"));
+        }
+    }
+
+    private void backwards(Optional<Interval> interval, String key, Placed<ActiveIngredient> placed,
+            Consumer<Finding> found) {
+        interval.filter(range -> range.from() < 0 || range.from() > range.to()).ifPresent(range -> found.accept(
+                Finding.error(placed.at(key), id(), "expected a range from short to long, found " + range.from()
+                        + " to " + range.to(), "the shortest over all labels stands first")));
+    }
+}

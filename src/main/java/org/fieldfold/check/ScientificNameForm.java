@@ -1,0 +1,27 @@
+package org.fieldfold.check;
+
+import java.time.LocalDate;
+import java.util.function.Consumer;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.PestEntry;
+import org.fieldfold.entry.Placed;
+import org.fieldfold.entry.ScientificName;
+import org.fieldfold.source.Finding;
+
+/** Scientific names are formed as the International Code of Zoological Nomenclature asks. */
+final class ScientificNameForm implements PestRule {
+    @Override
+    public String id() {
+        return "scientific-name-form";
+    }
+
+    @Override
+    public void check(Placed<PestEntry> pest, ContentBase base, LocalDate asOf, Consumer<Finding> found) {
+        String written = pest.value().names().scientific();
+        if (ScientificName.read(written).isEmpty()) {
+            found.accept(Finding.error(pest.at("names", "scientific"), id(), "expected a name such as "
+                    + "'Thrips tabaci Lindeman, 1889' or 'Myzus persicae (Sulzer, 1776)', found '" + written + "'",
+                    "capital genus, lower-case species, no comma before the author; parentheses only when the genus changed"));
+        }
+    }
+}

@@ -1,0 +1,36 @@
+package org.fieldfold.check;
+
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.function.Consumer;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.source.Finding;
+
+/** A pocket text is short enough for a panel 7 cm wide. */
+final class TextTooLong implements Rule {
+    @Override
+    public String id() {
+        return "text-too-long";
+    }
+
+    @Override
+    public void check(ContentBase base, LocalDate asOf, Consumer<Finding> found) {
+        Facts.texts(base, text -> {
+            int limit = LIMITS.getOrDefault(text.key(), OTHER);
+            int length = text.prose().words().codePointCount(0, text.prose().words().length());
+            if (!text.length().equals("handbook") && length > limit) {
+                found.accept(Finding.error(text.span(), id(), "expected at most " + limit + " characters in '" + text.key()
+                        + "' (" + text.length() + "), found " + length,
+                        "shorten it; the longer form belongs under 'handbook:'"));
+            }
+        });
+    }
+
+    /** Characters a pocket text may have, by the key it stands under. */
+    private static final Map<String, Integer> LIMITS = Map.ofEntries(Map.entry("looks", 110),
+            Map.entry("found", 60), Map.entry("mark", 130), Map.entry("text", 90), Map.entry("how", 140),
+            Map.entry("measure", 90), Map.entry("when", 60), Map.entry("bees", 110), Map.entry("note", 140),
+            Map.entry("cautions", 160), Map.entry("year", 130), Map.entry("reason", 140),
+            Map.entry("scouting", 140));
+    private static final int OTHER = 200;
+}

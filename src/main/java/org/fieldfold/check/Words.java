@@ -1,0 +1,24 @@
+package org.fieldfold.check;
+
+import java.math.BigDecimal;
+import java.util.Locale;
+import org.fieldfold.entry.StageWindow;
+
+/** Values as a message shows them: the way they are written in the files. */
+final class Words {
+    private Words() {
+    }
+
+    static String of(double number) {
+        return Double.isFinite(number) ? BigDecimal.valueOf(number).stripTrailingZeros().toPlainString()
+                : String.valueOf(number);
+    }
+
+    static String of(Enum<?> word) {
+        return word.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    static String of(StageWindow window) {
+        return window.from() + "-" + window.to();
+    }
+}

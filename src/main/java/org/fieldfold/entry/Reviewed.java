@@ -1,0 +1,16 @@
+package org.fieldfold.entry;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** What is re-read every winter, and leans on sources: pests, natural enemies, practices. */
+public interface Reviewed {
+    String id();
+
+    List<String> sources();
+
+    Optional<LocalDate> revised();
+
+    Optional<String> reviser();
+}
