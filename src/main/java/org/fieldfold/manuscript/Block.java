@@ -39,10 +39,22 @@ public sealed interface Block {
         }
     }
 
-    /** A list; an item that is dropped first where room is short stands last. */
-    record Items(boolean numbered, List<List<Run>> items, Span origin) implements Block {
+    /**
+     * A list; an item that is dropped first where room is short stands last.
+     *
+     * @param needed how many items, from the first, are never left out
+     */
+    record Items(boolean numbered, List<List<Run>> items, int needed, Span origin) implements Block {
         public Items {
             items = items.stream().map(List::copyOf).toList();
+            if (needed < 0 || needed > items.size()) {
+                throw new IllegalArgumentException("needed " + needed + " of " + items.size() + " items");
+            }
+        }
+
+        /** A list of which nothing is left out. */
+        public Items(boolean numbered, List<List<Run>> items, Span origin) {
+            this(numbered, items, items.size(), origin);
         }
     }
 

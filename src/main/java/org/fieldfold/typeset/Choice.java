@@ -1,0 +1,60 @@
+package org.fieldfold.typeset;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.fieldfold.source.Span;
+
+/** The ways in which one block may be set, the preferred one first. */
+record Choice(Span origin, List<Way> ways) {
+    /**
+     * One way.
+     *
+     * @param cost beyond the preferred way; see {@link Cost}
+     * @param brief whether it is a shortened form
+     */
+    record Way(long cost, boolean brief, List<Strip> strips) {
+        Way {
+            strips = List.copyOf(strips);
+            if (strips.isEmpty()) {
+                throw new IllegalArgumentException("a way to set a block needs a strip");
+            }
+        }
+    }
+
+    Choice {
+        ways = List.copyOf(ways);
+        boolean keep = last(ways.get(0)).keep();
+        for (Way way : ways) {
+            if (last(way).keep() != keep) {
+                throw new IllegalArgumentException("ways of one block differ in what they hold to the next");
+            }
+        }
+    }
+
+    static Choice only(Span origin, List<Strip> strips) {
+        return new Choice(origin, List.of(new Way(0, false, strips)));
+    }
+
+    /** The same without white above, for what stands beneath its heading. */
+    Choice closeUp() {
+        return withFirst(first -> new Strip(0, false, first.breaking(), first.units(), first.keep(), first.draw()));
+    }
+
+    /** The first of its section, behind another section: a panel may begin with it at no cost. */
+    Choice leading(int white) {
+        return withFirst(first -> first.leading(white));
+    }
+
+    private Choice withFirst(UnaryOperator<Strip> change) {
+        return new Choice(origin, ways.stream().map(way -> {
+            List<Strip> strips = new ArrayList<>(way.strips());
+            strips.set(0, change.apply(strips.get(0)));
+            return new Way(way.cost(), way.brief(), strips);
+        }).toList());
+    }
+
+    private static Strip last(Way way) {
+        return way.strips().get(way.strips().size() - 1);
+    }
+}

@@ -1,0 +1,47 @@
+package org.fieldfold.typeset;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Draws on one panel, inside one section of the logical tree.
+ *
+ * @param left edge of the measure, in the panel's frame
+ */
+record Pen(List<Mark> marks, Tag section, double left) {
+    void words(double x, double baseline, Piece piece, double size, Mark.Ink ink, Optional<TagSlot> tag) {
+        marks.add(new Mark.Words(x, baseline, piece.face(), size, ink, piece.text(),
+                tag.map(slot -> slot.get(section))));
+    }
+
+    void link(double x, double y, double width, double height, String address, TagSlot tag) {
+        marks.add(new Mark.LinkArea(x, y, width, height, address, tag.get(section)));
+    }
+
+    void drawing(String figure, double x, double y, double width, double height, TagSlot tag) {
+        marks.add(new Mark.Drawing(figure, x, y, width, height, tag.get(section)));
+    }
+
+    void code(String address, double x, double y, double size, TagSlot tag) {
+        marks.add(new Mark.SquareCode(address, x, y, size, tag.get(section)));
+    }
+
+    void line(double x1, double y1, double x2, double y2, double width) {
+        marks.add(new Mark.Stroke(x1, y1, x2, y2, width, Mark.Ink.BLACK));
+    }
+
+    void fill(double x, double y, double width, double height, Mark.Ink ink) {
+        marks.add(new Mark.Box(x, y, width, height, Optional.of(ink), Optional.empty(), 0));
+    }
+
+    void frame(double x, double y, double width, double height, double lineWidth) {
+        // the line lies inside the box, so that boxes and rules end at one edge
+        double in = lineWidth / 2;
+        marks.add(new Mark.Box(x + in, y + in, width - lineWidth, height - lineWidth, Optional.empty(),
+                Optional.of(Mark.Ink.BLACK), lineWidth));
+    }
+
+    void shape(Mark.Ink ink, Double... points) {
+        marks.add(new Mark.Shape(List.of(points), ink));
+    }
+}

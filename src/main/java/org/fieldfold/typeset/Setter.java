@@ -1,0 +1,69 @@
+package org.fieldfold.typeset;
+
+import java.util.List;
+import org.fieldfold.manuscript.Manuscript;
+import org.fieldfold.manuscript.Section;
+import org.fieldfold.source.Finding;
+
+/**
+ * Sets a manuscript on panels: the largest type at which everything fits, the fullest forms that it leaves room for.
+ */
+public final class Setter {
+    private static final double STEP = 0.25;
+
+    private final TypeMetrics metrics;
+    private final FigureShapes shapes;
+
+    public Setter(TypeMetrics metrics, FigureShapes shapes) {
+        this.metrics = metrics;
+        this.shapes = shapes;
+    }
+
+    SetGuide setOn(Manuscript manuscript, List<Frame> frames) {
+        if (frames.isEmpty()) {
+            throw new IllegalArgumentException("no panels to set " + manuscript.id() + " on");
+        }
+        Remarks glyphs = new Remarks();
+        WordCase words = new WordCase(metrics, glyphs);
+        double smallest = manuscript.type().smallest();
+        double size = Math.max(smallest, manuscript.type().largest());
+        while (true) {
+            Stick model = stick(manuscript, frames, words, size);
+            List<Spread> plan = new Planner(manuscript, model).plan(frames);
+            boolean over = plan.stream().anyMatch(spread -> spread.filling().over() > 0);
+            if (!over || size <= smallest) {
+                return compose(manuscript, frames, model, plan, glyphs);
+            }
+            size = Math.max(smallest, size - STEP);
+        }
+    }
+
+    private Stick stick(Manuscript manuscript, List<Frame> frames, WordCase words, double size) {
+        double height = frames.stream().mapToDouble(Frame::height).min().orElseThrow();
+        double width = frames.stream().mapToDouble(Frame::width).min().orElseThrow();
+        Leading leading = Leading.of(size, manuscript.type().smallest(), height, metrics.capHeight(Face.REGULAR));
+        return new Stick(metrics, shapes, words, leading, width, new Mark.Ink(manuscript.ink()), new Remarks());
+    }
+
+    private static SetGuide compose(Manuscript manuscript, List<Frame> frames, Stick model, List<Spread> plan,
+            Remarks glyphs) {
+        Compositor compositor = new Compositor(manuscript, model);
+        plan.forEach(compositor::draw);
+        for (Frame frame : frames) {
+            if (compositor.panels().stream().noneMatch(panel -> panel.reading() == frame.reading())) {
+                compositor.drawEmpty(frame, manuscript.sections().get(0).origin());
+            }
+        }
+        for (Section section : manuscript.sections()) {
+            if (plan.stream().flatMap(spread -> spread.sections().stream())
+                    .noneMatch(set -> set.section() == section)) {
+                model.remarks().add(Finding.error(section.origin(), "does-not-fit", "expected a panel for \""
+                        + section.name() + "\", found all " + frames.size() + " panels taken",
+                        "take a fold scheme with more panels"));
+            }
+        }
+        glyphs.findings().forEach(model.remarks()::add);
+        return new SetGuide(compositor.panels(), compositor.document(), model.size(), compositor.fits(),
+                model.remarks().findings());
+    }
+}

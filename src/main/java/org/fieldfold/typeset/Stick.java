@@ -1,0 +1,54 @@
+package org.fieldfold.typeset;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fieldfold.prose.Run;
+import org.fieldfold.source.Span;
+
+/**
+ * A composing stick: the measure and the type that blocks are set in.
+ *
+ * @param measure width of the column, in points
+ * @param ink of titles
+ */
+record Stick(TypeMetrics metrics, FigureShapes shapes, WordCase words, Leading leading, double measure,
+        Mark.Ink ink, Remarks remarks) {
+    double size() {
+        return leading.size();
+    }
+
+    SetText body(List<Run> runs, double width, Span origin) {
+        return text(runs, Voice.TEXT, size(), width, origin);
+    }
+
+    /** @param width of the column, in points */
+    SetText text(List<Run> runs, Voice voice, double typeSize, double width, Span origin) {
+        double room = Math.max(1, width) * 1000 / typeSize;
+        List<Word> fitting = new ArrayList<>();
+        for (Word word : words.words(runs, voice, origin)) {
+            if (word.width() <= room + 1e-9) {
+                fitting.add(word);
+            } else {
+                remarks.wordTooWide(origin, Line.of(List.of(word), false).text());
+                fitting.addAll(WordDivider.divide(word, metrics, room));
+            }
+        }
+        return SetText.of(runs, LineFit.fit(fitting, room), typeSize);
+    }
+
+    /** A text as one line, however wide. */
+    SetText line(List<Run> runs, Voice voice, double typeSize, Span origin) {
+        List<Word> all = words.words(runs, voice, origin);
+        return SetText.of(runs, all.isEmpty() ? List.of() : List.of(Line.of(all, false)), typeSize);
+    }
+
+    /** The widest word of a text, in points. */
+    double widestWord(List<Run> runs, Voice voice, double typeSize, Span origin) {
+        return words.words(runs, voice, origin).stream().mapToDouble(Word::width).max().orElse(0) * typeSize / 1000;
+    }
+
+    /** The same stick, narrower. */
+    Stick narrower(double by) {
+        return new Stick(metrics, shapes, words, leading, measure - by, ink, remarks);
+    }
+}

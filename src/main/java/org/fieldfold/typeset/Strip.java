@@ -1,0 +1,36 @@
+package org.fieldfold.typeset;
+
+/**
+ * A part of a set block that is never divided between panels.
+ *
+ * @param gap half lines left white above it, unless it stands first on its panel
+ * @param opens whether it begins a group: the white above it may grow where there is room
+ * @param breaking what it costs to begin a panel with it; see {@link Cost}
+ * @param units its height in half lines
+ * @param keep whether the next strip stands on the same panel
+ */
+record Strip(int gap, boolean opens, long breaking, int units, boolean keep, Ink draw) {
+    /** Draws a strip whose upper edge is {@code top} points down the panel. */
+    interface Ink {
+        void draw(Pen pen, double top);
+    }
+
+    /** The first strip of a block. */
+    static Strip opening(int gap, int units, boolean keep, Ink draw) {
+        return new Strip(gap, true, Cost.DIVIDED, units, keep, draw);
+    }
+
+    /** A strip that goes on with its block. */
+    static Strip following(int units, Ink draw) {
+        return new Strip(0, false, Cost.DIVIDED + Cost.INSIDE, units, false, draw);
+    }
+
+    Strip kept() {
+        return new Strip(gap, opens, breaking, units, true, draw);
+    }
+
+    /** The first strip of a section: a panel may begin here at no cost. */
+    Strip leading(int white) {
+        return new Strip(white, opens, 0, units, keep, draw);
+    }
+}
