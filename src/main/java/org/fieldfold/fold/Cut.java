@@ -9,7 +9,8 @@ package org.fieldfold.fold;
 public record Cut(GridLine line, int from, int to) {
     public Cut {
         if (from < 0 || to <= from) {
-            throw new IllegalArgumentException("a cut runs from a lower line to a higher one: " + from + " to " + to);
+            throw new IllegalArgumentException("a cut runs from a lower line to a higher one: " + from
+                    + " to " + to);
         }
     }
 }

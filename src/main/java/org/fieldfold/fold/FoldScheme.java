@@ -3,8 +3,8 @@ package org.fieldfold.fold;
 import java.util.List;
 
 /**
- * How a sheet becomes a folded piece: its panels, its folds in order, its cuts. It is only what the folder does;
- * what follows from it is derived by {@link Imposition}.
+ * How a sheet becomes a folded piece: its panels, its folds in order, its cuts. It is only what the folder
+ * does; what follows from it is derived by {@link Imposition}.
  *
  * @param landscape whether the sheet is laid with its long edge level
  * @param columns widths of the columns in proportion, before any is narrowed to be tucked in
@@ -14,8 +14,9 @@ import java.util.List;
  * @param head the edge of the sheet, as laid, that is uppermost for a reader of the folded piece
  * @param trims edges of the folded piece that are cut off, seen as it lies when the last fold is made
  */
-public record FoldScheme(String id, String title, boolean landscape, List<Integer> columns, List<Integer> rows,
-        boolean oneSided, boolean leafed, Head head, List<FoldStep> steps, List<Cut> cuts, List<Head> trims) {
+public record FoldScheme(String id, String title, boolean landscape, List<Integer> columns,
+        List<Integer> rows, boolean oneSided, boolean leafed, Head head,
+        List<FoldStep> steps, List<Cut> cuts, List<Head> trims) {
     /** An edge of the sheet or of the folded piece, as it lies before the folder. */
     public enum Head {
         TOP, RIGHT, BOTTOM, LEFT;
@@ -30,7 +31,8 @@ public record FoldScheme(String id, String title, boolean landscape, List<Intege
 
     public FoldScheme {
         if (!id.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
-            throw new IllegalArgumentException("a scheme's id is of small letters, digits and hyphens: '" + id + "'");
+            throw new IllegalArgumentException("a scheme's id is of small letters, digits and hyphens: '"
+                    + id + "'");
         }
         if (title.isBlank()) {
             throw new IllegalArgumentException("scheme " + id + " needs a title");

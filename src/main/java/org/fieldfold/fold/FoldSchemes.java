@@ -42,9 +42,10 @@ public final class FoldSchemes {
     }
 
     /**
-     * Reads a scheme of somebody's own. A file holds one statement a line; {@code #} begins a comment. The sheet is
-     * laid before the folder, either side up; left, right, top and bottom are meant as the piece lies at that
-     * moment, and {@code x2} is the line between the sheet's second and third columns, wherever it lies by then.
+     * Reads a scheme of somebody's own. A file holds one statement a line; {@code #} begins a comment. The
+     * sheet is laid before the folder, either side up; left, right, top and bottom are meant as the piece
+     * lies at that moment, and {@code x2} is the line between the sheet's second and third columns, wherever
+     * it lies by then.
      *
      * <pre>
      * scheme letter            small letters, digits and hyphens; the file is letter.fold

@@ -4,7 +4,9 @@ import java.util.List;
 
 /** What the folder does in one movement, and what the reader undoes in one. */
 public sealed interface FoldStep {
-    /** Folds made one after the other that a reader opens in one pull: the doors of a gate, a whole accordion. */
+    /**
+     * Folds made one after the other that a reader opens in one pull: the doors of a gate, a whole accordion.
+     */
     record Folds(List<Fold> folds) implements FoldStep {
         public Folds {
             folds = List.copyOf(folds);
@@ -15,8 +17,8 @@ public sealed interface FoldStep {
     }
 
     /**
-     * All folds that are left, closed at once, as when the ends of a slit sheet are pushed together. The order of
-     * the layers is found, not given.
+     * All folds that are left, closed at once, as when the ends of a slit sheet are pushed together. The
+     * order of the layers is found, not given.
      */
     record Gather(List<Bend> bends) implements FoldStep {
         public Gather {

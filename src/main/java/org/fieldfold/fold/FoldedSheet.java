@@ -81,7 +81,8 @@ record FoldedSheet(FoldScheme scheme, List<Joint> joints, List<Crease> creases, 
             }
         }
         creases.addAll(bent);
-        Map<Cell, PlacedPanel> placed = Placement.byCreases(Pile.flat(scheme).layers(), pile.layers().get(0), joints,
+        PlacedPanel fixed = pile.layers().get(0);
+        Map<Cell, PlacedPanel> placed = Placement.byCreases(Pile.flat(scheme).layers(), fixed, joints,
                 creases);
         return new Pile(LayerSearch.only(placed, creases));
     }

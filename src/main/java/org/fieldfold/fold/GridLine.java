@@ -1,6 +1,9 @@
 package org.fieldfold.fold;
 
-/** A line between panels: {@code x2} runs between the second and the third column, {@code y1} below the first row. */
+/**
+ * A line between panels: {@code x2} runs between the second and the third column, {@code y1} below the first
+ * row.
+ */
 public record GridLine(Axis axis, int index) {
     public GridLine {
         if (index < 1) {

@@ -63,8 +63,8 @@ final class Imposer {
                 box.y2() - box.y1(), up.degrees(), new Insets(margins[0], margins[1], margins[2], margins[3]),
                 read.role());
         if (slot.liveWidth() <= 0 || slot.liveHeight() <= 0) {
-            throw new FoldException(String.format(Locale.ROOT, "%s is %.1f by %.1f mm on %s paper: nothing is left"
-                    + " inside its margins", cell, Lengths.millimetres(slot.uprightWidth()),
+            throw new FoldException(String.format(Locale.ROOT, "%s is %.1f by %.1f mm on %s paper: nothing "
+                    + "is left inside its margins", cell, Lengths.millimetres(slot.uprightWidth()),
                     Lengths.millimetres(slot.uprightHeight()), paper.id()));
         }
         return slot;
@@ -87,7 +87,8 @@ final class Imposer {
             flat.add(new PlacedPanel(cell, xs[cell.column()], ys[cell.row()], xs[cell.column() + 1],
                     ys[cell.row() + 1], false, false));
         }
-        Map<Cell, PlacedPanel> folded = Placement.byCreases(flat, flat.get(0), sheet.joints(), sheet.creases());
+        Map<Cell, PlacedPanel> folded = Placement.byCreases(flat, flat.get(0), sheet.joints(),
+                sheet.creases());
         Nesting nesting = new Nesting(sheet);
         for (Axis axis : Axis.values()) {
             for (Nesting.Tuck tuck : nesting.tucks(axis)) {
@@ -104,8 +105,9 @@ final class Imposer {
         boolean opensToHigh = fold == around.low(axis);
         double room = opensToHigh ? inside.low(axis) - fold : fold - inside.high(axis);
         if (room < -TOLERANCE) {
-            throw new FoldException(String.format(Locale.ROOT, "%s is too wide for the fold at line %s around it, by"
-                    + " %.2f mm", inside.cell(), tuck.bight().joint().line(), Lengths.millimetres(-room)));
+            throw new FoldException(String.format(Locale.ROOT, "%s is too wide for the fold at line %s "
+                    + "around it, by %.2f mm", inside.cell(), tuck.bight().joint().line(),
+                    Lengths.millimetres(-room)));
         }
     }
 

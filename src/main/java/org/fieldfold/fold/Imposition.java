@@ -4,14 +4,15 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * A fold scheme on a paper, for a printer that turns the sheet about a given edge: everything that is needed to
- * print the two pages. Lengths are points.
+ * A fold scheme on a paper, for a printer that turns the sheet about a given edge: everything that is needed
+ * to print the two pages. Lengths are points.
  *
- * <p>Reading order of what is opened: the cover lies on the part that was folded last. The reader lifts it, and
- * goes on opening in the reverse of the folding, looking from the same side; a face is read once it is wholly in
- * sight, at the last moment before it is turned away, and what goes out of sight together is read line by line.
- * The flat sheet is then turned over like a leaf and the rest is read line by line; the back of the folded piece,
- * wherever it lies on the sheet, is always last. Of what is leafed through, each leaf's two faces in turn.
+ * <p>Reading order of what is opened: the cover lies on the part that was folded last. The reader lifts it,
+ * and goes on opening in the reverse of the folding, looking from the same side; a face is read once it is
+ * wholly in sight, at the last moment before it is turned away, and what goes out of sight together is read
+ * line by line. The flat sheet is then turned over like a leaf and the rest is read line by line; the back of
+ * the folded piece, wherever it lies on the sheet, is always last. Of what is leafed through, each leaf's two
+ * faces in turn.
  *
  * @param sheetWidth width of both pages, upright or lying as the scheme lays the sheet
  * @param slots the panels in reading order
@@ -21,8 +22,8 @@ import java.util.List;
  * @param layers of paper where the folded piece is thickest
  */
 public record Imposition(Paper paper, FoldScheme scheme, FlipEdge flip, double sheetWidth, double sheetHeight,
-        List<PanelSlot> slots, List<FoldLine> foldLines, List<CutLine> cuts, double foldedWidth, double foldedHeight,
-        int layers) {
+        List<PanelSlot> slots, List<FoldLine> foldLines, List<CutLine> cuts, double foldedWidth,
+        double foldedHeight, int layers) {
     public Imposition {
         slots = List.copyOf(slots);
         foldLines = List.copyOf(foldLines);

@@ -24,7 +24,8 @@ record Joint(Cell low, Cell high, GridLine line) {
             for (int column = 0; column < columns; column++) {
                 Cell cell = new Cell(column, row);
                 if (column + 1 < columns) {
-                    joints.add(new Joint(cell, new Cell(column + 1, row), new GridLine(Axis.UPRIGHT, column + 1)));
+                    joints.add(new Joint(cell, new Cell(column + 1, row), new GridLine(Axis.UPRIGHT,
+                            column + 1)));
                 }
                 if (row + 1 < rows) {
                     joints.add(new Joint(cell, new Cell(column, row + 1), new GridLine(Axis.LEVEL, row + 1)));

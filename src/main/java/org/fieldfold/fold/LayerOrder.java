@@ -7,9 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Whether paper can lie in a given order of layers: each fold closes the way it is bent, no fold closes through a
- * layer that lies across it, and no two folds on the same edge interlock. These are the taco-taco and
- * taco-tortilla conditions of flat folding (common knowledge of the field; Bern and Hayes 1996, value from memory).
+ * Whether paper can lie in a given order of layers: each fold closes the way it is bent, no fold closes
+ * through a layer that lies across it, and no two folds on the same edge interlock. These are the taco-taco
+ * and taco-tortilla conditions of flat folding (common knowledge of the field; Bern and Hayes 1996, value
+ * from memory).
  */
 final class LayerOrder {
     private LayerOrder() {
@@ -80,8 +81,9 @@ final class LayerOrder {
             PlacedPanel between = layers.get(k);
             if (between.low(bight.axis()) < bight.at() && bight.at() < between.high(bight.axis())
                     && between.abreast(bight.panel(), bight.axis())) {
-                return Optional.of(between.cell() + " sticks out through the fold at line " + bight.joint().line()
-                        + " around it: what is folded in must be narrower than what it is folded into");
+                return Optional.of(between.cell() + " sticks out through the fold at line "
+                        + bight.joint().line() + " around it: what is folded in must be"
+                        + " narrower than what it is folded into");
             }
         }
         return Optional.empty();
@@ -92,7 +94,8 @@ final class LayerOrder {
             if (other.axis() == bight.axis() && other.at() == bight.at()
                     && other.opensToHigh() == bight.opensToHigh()
                     && other.panel().abreast(bight.panel(), bight.axis())
-                    && bight.low() < other.low() && other.low() < bight.high() && bight.high() < other.high()) {
+                    && bight.low() < other.low() && other.low() < bight.high()
+                    && bight.high() < other.high()) {
                 return Optional.of("the folds at " + bight.joint().line() + " and " + other.joint().line()
                         + " interlock: the paper would have to pass through itself");
             }

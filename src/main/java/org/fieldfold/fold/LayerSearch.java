@@ -32,12 +32,12 @@ final class LayerSearch {
         LayerSearch search = new LayerSearch(placed.values(), creases, placed);
         search.extend(new ArrayList<>());
         if (search.found.isEmpty()) {
-            throw new FoldException("the sheet cannot be gathered so: no order of the layers lets every fold close"
-                    + " the way it is bent");
+            throw new FoldException("the sheet cannot be gathered so: no order of the layers lets every fold "
+                    + "close the way it is bent");
         }
         if (search.found.size() > 1) {
-            throw new FoldException("the sheet can be gathered in more than one way: say of more lines which way"
-                    + " they bend, or cut less");
+            throw new FoldException("the sheet can be gathered in more than one way: say of more lines which "
+                    + "way they bend, or cut less");
         }
         return search.found.get(0);
     }

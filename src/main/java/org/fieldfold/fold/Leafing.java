@@ -6,8 +6,9 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Reads a folded piece as a book: all panels lie on one another, held at the spine, and are read layer by layer
- * from the cover. What is shut in by a fold that is neither the spine nor trimmed off cannot be reached.
+ * Reads a folded piece as a book: all panels lie on one another, held at the spine, and are read layer by
+ * layer from the cover. What is shut in by a fold that is neither the spine nor trimmed off cannot be
+ * reached.
  */
 final class Leafing {
     private final FoldedSheet sheet;
@@ -23,8 +24,8 @@ final class Leafing {
         for (PlacedPanel panel : layers) {
             if (panel.left() != first.left() || panel.right() != first.right() || panel.top() != first.top()
                     || panel.bottom() != first.bottom()) {
-                throw new FoldException("what is leafed through must be folded to one pile of equal panels, but "
-                        + panel.cell() + " lies beside " + first.cell());
+                throw new FoldException("what is leafed through must be folded to one pile of equal panels, "
+                        + "but " + panel.cell() + " lies beside " + first.cell());
             }
         }
         this.spine = spineOf();
@@ -93,9 +94,11 @@ final class Leafing {
             boolean wanted = faces.contains(new Face(low.cell(), low.faceUp()))
                     || faces.contains(new Face(high.cell(), !high.faceUp()));
             for (LayerOrder.Bight bight : bights) {
-                if (wanted && bight.low() <= k && k < bight.high() && edgeOf(bight) != spine && !trimmed(bight)) {
-                    throw new FoldException(low.cell() + " and " + high.cell() + " can't be reached: the fold at line "
-                            + bight.joint().line() + " shuts them in; trim that edge or fold otherwise");
+                if (wanted && bight.low() <= k && k < bight.high() && edgeOf(bight) != spine
+                        && !trimmed(bight)) {
+                    throw new FoldException(low.cell() + " and " + high.cell() + " can't be reached: the "
+                            + "fold at line " + bight.joint().line()
+                            + " shuts them in; trim that edge or fold otherwise");
                 }
             }
         }

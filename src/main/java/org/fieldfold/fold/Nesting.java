@@ -6,8 +6,9 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * How deep each column or row is tucked in: how many folds, made at other lines than its own, close around its
- * edge. A panel whose free edge only meets another one, as the doors of a gate do, counts as half tucked in.
+ * How deep each column or row is tucked in: how many folds, made at other lines than its own, close around
+ * its edge. A panel whose free edge only meets another one, as the doors of a gate do, counts as half tucked
+ * in.
  */
 final class Nesting {
     private final FoldedSheet sheet;

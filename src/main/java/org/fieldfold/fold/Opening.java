@@ -9,13 +9,13 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Reads a folded piece by opening it, step after step, in the reverse of the folding. The cover lies on the part
- * that was folded last, which is what a reader lifts first. The reader keeps what is up upwards and looks from the
- * same side until the sheet is flat, then turns it over like a leaf.
+ * Reads a folded piece by opening it, step after step, in the reverse of the folding. The cover lies on the
+ * part that was folded last, which is what a reader lifts first. The reader keeps what is up upwards and
+ * looks from the same side until the sheet is flat, then turns it over like a leaf.
  *
- * <p>A face is read once it is wholly in sight, and at the last moment before it is turned away: so the flap of a
- * letter fold comes before the three panels of the open sheet. Those that go out of sight at the same moment are
- * read line by line. The back of the folded piece is always last (common practice, no source).
+ * <p>A face is read once it is wholly in sight, and at the last moment before it is turned away: so the flap
+ * of a letter fold comes before the three panels of the open sheet. Those that go out of sight at the same
+ * moment are read line by line. The back of the folded piece is always last (common practice, no source).
  */
 final class Opening {
     private final FoldedSheet sheet;
@@ -40,7 +40,8 @@ final class Opening {
 
     static List<ReadFace> read(FoldedSheet sheet) {
         if (sheet.scheme().steps().stream().anyMatch(FoldStep.Gather.class::isInstance)) {
-            throw new FoldException("a sheet that is gathered is leafed through, not opened: say 'read leafing'");
+            throw new FoldException("a sheet that is gathered is leafed through, not opened: say 'read "
+                    + "leafing'");
         }
         return new Opening(sheet).read();
     }
@@ -115,7 +116,8 @@ final class Opening {
                 boolean wanted = !sheet.scheme().oneSided() || upper == coverSide;
                 if (wanted && count.getOrDefault(new Face(panel.cell(), upper), 0) != 1) {
                     throw new FoldException("a reader never meets " + panel.cell() + " ("
-                            + (upper ? "the face that lies up at the start" : "the face that lies down") + ")");
+                            + (upper ? "the face that lies up at the start" : "the face that lies down")
+                            + ")");
                 }
             }
         }

@@ -1,9 +1,9 @@
 package org.fieldfold.fold;
 
 /**
- * From the sheet as laid to its two printed pages. The front page is the laid sheet itself, or, if the cover's
- * side lies down, what is seen after turning it like a leaf. The back page follows from the printer: it turns the
- * sheet about the flip edge, and what is then upright is the page.
+ * From the sheet as laid to its two printed pages. The front page is the laid sheet itself, or, if the
+ * cover's side lies down, what is seen after turning it like a leaf. The back page follows from the printer:
+ * it turns the sheet about the flip edge, and what is then upright is the page.
  *
  * @param frontIsUpper whether the front is the face that lies up at the start
  * @param leafwise whether the printer turns the sheet about an upright axis

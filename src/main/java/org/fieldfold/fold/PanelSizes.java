@@ -8,12 +8,12 @@ final class PanelSizes {
     }
 
     /**
-     * Divides a length so that each panel is narrower than its share by the tuck for every fold around it. The
-     * outer panels are rounded up to the paper's step, and the deepest ones have what is left. Without tucks the
-     * shares are exact.
+     * Divides a length so that each panel is narrower than its share by the tuck for every fold around it.
+     * The outer panels are rounded up to the paper's step, and the deepest ones have what is left. Without
+     * tucks the shares are exact.
      *
-     * <p>For the letter fold this is the printers' rule: a third of the sheet rounded up to the 32nd of an inch
-     * for the two outer panels, a sixteenth less for the flap.
+     * <p>For the letter fold this is the printers' rule: a third of the sheet rounded up to the 32nd of an
+     * inch for the two outer panels, a sixteenth less for the flap.
      */
     static double[] divide(double length, List<Integer> proportions, double[] depths, Paper paper) {
         int n = depths.length;

@@ -9,7 +9,8 @@ package org.fieldfold.fold;
  * @param y upper edge of the trim box, points from the top
  * @param width of the trim box on the page; the panel's own height where it is turned by 90 or 270
  * @param height of the trim box on the page
- * @param rotation clockwise degrees by which the panel's upright content is turned on the page: 0, 90, 180, 270
+ * @param rotation clockwise degrees by which the panel's upright content is turned on the page: 0, 90, 180,
+ *     270
  * @param live what to keep free inside the trim box, in the panel's own upright frame
  */
 public record PanelSlot(int reading, Side side, double x, double y, double width, double height, int rotation,
@@ -19,7 +20,8 @@ public record PanelSlot(int reading, Side side, double x, double y, double width
             throw new IllegalArgumentException("reading must be at least 1: " + reading);
         }
         if (!(width > 0) || !(height > 0)) {
-            throw new IllegalArgumentException("width and height must be positive: " + width + " x " + height);
+            throw new IllegalArgumentException("width and height must be positive: " + width + " x "
+                    + height);
         }
         if (rotation != 0 && rotation != 90 && rotation != 180 && rotation != 270) {
             throw new IllegalArgumentException("rotation must be 0, 90, 180 or 270: " + rotation);

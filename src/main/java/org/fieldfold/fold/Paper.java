@@ -69,7 +69,9 @@ public enum Paper {
         return inInches() ? 72.0 / 16 : Lengths.points(1.5);
     }
 
-    /** The step in points to which outer panels are rounded up where others are tucked in: 1/32 inch, or 1 mm. */
+    /**
+     * The step in points to which outer panels are rounded up where others are tucked in: 1/32 inch, or 1 mm.
+     */
     double step() {
         return inInches() ? 72.0 / 32 : Lengths.points(1);
     }

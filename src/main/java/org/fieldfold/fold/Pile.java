@@ -43,8 +43,8 @@ record Pile(List<PlacedPanel> layers) {
         for (PlacedPanel panel : layers) {
             if (panel.low(axis) < at && at < panel.high(axis)) {
                 throw new FoldException("fold " + fold + " would run through " + panel.cell()
-                        + ", which lies across the line: what is folded in must not be wider than what it is folded"
-                        + " into");
+                        + ", which lies across the line: what is folded in must not be wider than what it is "
+                        + "folded into");
             }
             if (isMoved(panel, fold, at)) {
                 moved.add(panel.cell());
@@ -58,7 +58,9 @@ record Pile(List<PlacedPanel> layers) {
         return turn(made, made.over());
     }
 
-    /** Opens a fold again; what it moved no longer lies on anything, so its place among the layers is free. */
+    /**
+     * Opens a fold again; what it moved no longer lies on anything, so its place among the layers is free.
+     */
     Pile unfold(Made made) {
         return turn(made, made.over());
     }

@@ -7,8 +7,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Where panels of any widths and heights lie once given joints are folded: each folded joint lays a panel back
- * over its neighbour. It knows nothing of layers, and so is a second, independent way to the folded outline.
+ * Where panels of any widths and heights lie once given joints are folded: each folded joint lays a panel
+ * back over its neighbour. It knows nothing of layers, and so is a second, independent way to the folded
+ * outline.
  */
 final class Placement {
     private static final double TOLERANCE = 1e-6;
@@ -61,6 +62,7 @@ final class Placement {
     private static boolean same(PlacedPanel a, PlacedPanel b) {
         return a.mirroredX() == b.mirroredX() && a.mirroredY() == b.mirroredY()
                 && Math.abs(a.left() - b.left()) < TOLERANCE && Math.abs(a.top() - b.top()) < TOLERANCE
-                && Math.abs(a.right() - b.right()) < TOLERANCE && Math.abs(a.bottom() - b.bottom()) < TOLERANCE;
+                && Math.abs(a.right() - b.right()) < TOLERANCE
+                && Math.abs(a.bottom() - b.bottom()) < TOLERANCE;
     }
 }

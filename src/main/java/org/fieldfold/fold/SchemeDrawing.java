@@ -4,8 +4,9 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Both pages of a scheme in plain text. In each panel stand its reading number and an arrow to its upper edge;
- * valleys are dotted ({@code :} and {@code . .}), mountains dash-dotted ({@code !} and {@code -.-.}), cuts {@code #}.
+ * Both pages of a scheme in plain text. In each panel stand its reading number and an arrow to its upper
+ * edge; valleys are dotted ({@code :} and {@code . .}), mountains dash-dotted ({@code !} and {@code -.-.}),
+ * cuts {@code #}.
  */
 final class SchemeDrawing {
     private static final int CELL = 7;

@@ -44,8 +44,8 @@ final class SchemeReader {
             case "fold" -> steps.add(new FoldStep.Folds(parts(rest).stream().map(this::fold).toList()));
             case "gather" -> steps.add(new FoldStep.Gather(parts(rest).stream().map(this::bend).toList()));
             case "cut" -> cuts.add(cut(rest));
-            default -> throw wrong("scheme, title, sheet, columns, rows, print, read, head, trim, cut, fold or gather",
-                    "'" + words[0] + "'");
+            default -> throw wrong("scheme, title, sheet, columns, rows, print, read, head, trim, cut, fold "
+                    + "or gather", "'" + words[0] + "'");
         }
     }
 
@@ -142,11 +142,13 @@ final class SchemeReader {
     }
 
     private FoldScheme.Head edge(String word) {
-        return FoldScheme.Head.valueOf(oneOf(word, "top", "right", "bottom", "left").toUpperCase(Locale.ROOT));
+        return FoldScheme.Head.valueOf(oneOf(word, "top", "right", "bottom", "left")
+                .toUpperCase(Locale.ROOT));
     }
 
     private List<FoldScheme.Head> edges(String text) {
-        return text.isBlank() ? List.of() : List.of(text.strip().split("\\s+")).stream().map(this::edge).toList();
+        return text.isBlank() ? List.of() : List.of(text.strip().split("\\s+")).stream().map(this::edge)
+                .toList();
     }
 
     private static List<String> parts(String text) {

@@ -1,6 +1,9 @@
 package org.fieldfold.fold;
 
-/** A side of the printed sheet: {@code FRONT} is the one that carries the cover, and the first page of the PDF. */
+/**
+ * A side of the printed sheet: {@code FRONT} is the one that carries the cover, and the first page of the
+ * PDF.
+ */
 public enum Side {
     FRONT, BACK;
 

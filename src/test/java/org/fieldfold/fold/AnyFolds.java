@@ -13,7 +13,8 @@ final class AnyFolds {
     }
 
     static Arbitrary<FoldScheme> schemes() {
-        Arbitrary<List<Integer>> choices = Arbitraries.integers().between(0, 10_000).withoutEdgeCases().list().ofSize(12);
+        Arbitrary<List<Integer>> choices = Arbitraries.integers().between(0, 10_000).withoutEdgeCases()
+                .list().ofSize(12);
         return Combinators.combine(Arbitraries.integers().between(1, 5), Arbitraries.integers().between(1, 3),
                 Arbitraries.of(FoldScheme.Head.values()), choices).as(AnyFolds::scheme);
     }

@@ -11,8 +11,8 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
 /**
- * Prints both pages on a sheet in space, turns it as the printer does, folds it, and looks where the type stands.
- * Space has x to the right, y down the page, z towards the reader; every movement is a half turn.
+ * Prints both pages on a sheet in space, turns it as the printer does, folds it, and looks where the type
+ * stands. Space has x to the right, y down the page, z towards the reader; every movement is a half turn.
  */
 class FlipTest {
     private static final double EXACT = 1e-6;
@@ -28,7 +28,9 @@ class FlipTest {
         return lying ? sheet.flip() == FlipEdge.SHORT : sheet.flip() == FlipEdge.LONG;
     }
 
-    /** Where a point or direction printed on a page is, with the front towards the reader; origin mid-sheet. */
+    /**
+     * Where a point or direction printed on a page is, with the front towards the reader; origin mid-sheet.
+     */
     private static double[] printed(Imposition sheet, Side side, double x, double y) {
         double[] onPaper = {x, y, 0};
         return side == Side.FRONT ? onPaper : halfTurn(onPaper, edgeStandsUpright(sheet));
@@ -48,9 +50,11 @@ class FlipTest {
     List<DynamicTest> everySchemePaperAndEdge() {
         List<DynamicTest> tests = new ArrayList<>();
         List<FoldScheme> schemes = new ArrayList<>(FoldSchemes.all());
-        schemes.add(FoldSchemes.read("side.fold", "scheme side\ntitle T\nsheet portrait\ncolumns 1 1 1\nrows 1 1\n"
+        schemes.add(FoldSchemes.read("side.fold", "scheme side\ntitle T\nsheet portrait\ncolumns 1 1 1\nrows "
+                + "1 1\n"
                 + "head right\nfold x2 right over\nfold x1 left over\nfold y1 bottom under\n"));
-        schemes.add(FoldSchemes.read("foot.fold", "scheme foot\ntitle T\nsheet landscape\ncolumns 1 1\nrows 1 1 1\n"
+        schemes.add(FoldSchemes.read("foot.fold", "scheme foot\ntitle T\nsheet landscape\ncolumns 1 1\nrows "
+                + "1 1 1\n"
                 + "head left\nfold y1 top under, y2 bottom over\nfold x1 right under\n"));
         for (FoldScheme scheme : schemes) {
             for (FlipEdge edge : FlipEdge.values()) {
@@ -87,7 +91,8 @@ class FlipTest {
             }
         }
         if (!sheet.scheme().leafed()) {
-            // whatever is read on the open sheet, on the side that is not the cover's, has its head up together
+            // whatever is read on the open sheet, on the side that is not the cover's, has its head up
+            // together
             PlacedPanel flat = Pile.flat(sheet.scheme()).layers().get(0);
             for (PanelSlot slot : insideSpread(sheet, folded, view)) {
                 assertHeadUp(sheet, inPile(up(sheet, slot), frontIsUpper, flat), slot);

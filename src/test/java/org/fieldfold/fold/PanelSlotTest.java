@@ -51,7 +51,8 @@ class PanelSlotTest {
 
     /** Sizes in inches by hand: halves, quarters and thirds of 8.5 by 11. */
     @ParameterizedTest
-    @CsvSource({"letter, 3.6875, 8.5, 3", "accordion-4, 2.75, 8.5, 4", "half, 5.5, 8.5, 2", "french, 4.25, 5.5, 4",
+    @CsvSource({"letter, 3.6875, 8.5, 3", "accordion-4, 2.75, 8.5, 4", "half, 5.5, 8.5, 2",
+            "french, 4.25, 5.5, 4",
         "map, 2.75, 4.25, 8", "booklet-8, 2.75, 4.25, 8", "double-parallel, 2.78125, 8.5, 4",
         "double-gate, 2.78125, 8.5, 4", "gate, 5.53125, 8.5, 2"})
     void foldedSize(String id, double width, double height, int layers) {
@@ -70,7 +71,8 @@ class PanelSlotTest {
             assertEquals(fold.side() == Side.BACK, fold.valley());
             assertEquals(sheet.sheetHeight(), fold.y2() - fold.y1(), 1e-9);
         }
-        CutLine cut = Imposition.of(FoldSchemes.named("booklet-8"), Paper.LETTER, FlipEdge.LONG).cuts().get(0);
+        CutLine cut = Imposition.of(FoldSchemes.named("booklet-8"), Paper.LETTER, FlipEdge.LONG).cuts()
+                .get(0);
         assertEquals(new CutLine(Side.FRONT, 198, 306, 594, 306), cut);
     }
 

@@ -12,7 +12,8 @@ class PaperTest {
     /** ISO 216 sizes in points to three decimals; ANSI/ASME Y14.1 A and B, and legal, are exact. */
     @ParameterizedTest
     @CsvSource({"letter, 612, 792, 215.9, 279.4", "legal, 612, 1008, 215.9, 355.6",
-        "tabloid, 792, 1224, 279.4, 431.8", "a4, 595.276, 841.890, 210, 297", "a3, 841.890, 1190.551, 297, 420"})
+        "tabloid, 792, 1224, 279.4, 431.8", "a4, 595.276, 841.890, 210, 297",
+        "a3, 841.890, 1190.551, 297, 420"})
     void sizes(String id, double width, double height, double widthMm, double heightMm) {
         Paper paper = Paper.named(id);
         assertEquals(id, paper.id());

@@ -40,14 +40,16 @@ class ReadingOrderTest {
 
     @Test
     void frenchFold() {
-        // one printed side, folded twice: front and back below, the spread upside down above (common practice)
+        // one printed side, folded twice: front and back below, the spread upside down above (common
+        // practice)
         assertEquals("-3 -2 8 1", page("french", Side.FRONT));
         assertEquals("4 5 6 7", page("french", Side.BACK));
     }
 
     @Test
     void oneCutBooklet() {
-        // the layout known from one-page booklets: 5 4 3 2 upside down over 6 7 8 1 (common practice, no source)
+        // the layout known from one-page booklets: 5 4 3 2 upside down over 6 7 8 1 (common practice, no
+        // source)
         assertEquals("-5 -4 -3 -2 6 7 8 1", page("booklet-8", Side.FRONT));
     }
 

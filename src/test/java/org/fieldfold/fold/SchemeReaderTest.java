@@ -26,25 +26,34 @@ class SchemeReaderTest {
     @Test
     void readsTheShippedLetterFoldWhateverTheLineEnds() {
         assertEquals(FoldSchemes.named("letter"), FoldSchemes.read("letter.fold", LETTER));
-        assertEquals(FoldSchemes.named("letter"), FoldSchemes.read("letter.fold", LETTER.replace("\n", "\r\n")));
+        assertEquals(FoldSchemes.named("letter"), FoldSchemes.read("letter.fold", LETTER.replace("\n",
+                "\r\n")));
         assertEquals(FoldSchemes.named("letter"), FoldSchemes.read("letter.fold", "# by hand\n"
                 + LETTER.replace("over", "over   # a remark")));
     }
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "fold x1 left over | fold x1 up over | letter.fold:7: expected left or right or top or bottom, found 'up'",
-        "fold x1 left over | fold x1 left | letter.fold:7: expected a fold such as 'x2 right over', found 'x1 left'",
+        "fold x1 left over | fold x1 up over | letter.fold:7: expected left or right or top or bottom, found "
+        + "'up'",
+        "fold x1 left over | fold x1 left | letter.fold:7: expected a fold such as 'x2 right over', found "
+        + "'x1 left'",
         "fold x1 left over | fold x1 top over | letter.fold:7: line x1 does not part top from the rest",
-        "fold x1 left over | fold z1 left over | letter.fold:7: expected a line such as 'x1' (between columns) or 'y1'"
+        "fold x1 left over | fold z1 left over | letter.fold:7: expected a line such as 'x1' (between "
+        + "columns) or 'y1'"
             + " (between rows), found 'z1'",
-        "fold x1 left over | bend x1 | letter.fold:7: expected scheme, title, sheet, columns, rows, print, read, head,"
+        "fold x1 left over | bend x1 | letter.fold:7: expected scheme, title, sheet, columns, rows, print, "
+        + "read, head,"
             + " trim, cut, fold or gather, found 'bend'",
-        "fold x1 left over | cut y1 x1 x3 | letter.fold:7: expected a cut such as 'y1 from x1 to x3', found 'y1 x1 x3'",
-        "fold x1 left over | cut y1 from y1 to y3 | letter.fold:7: expected a crossing line such as 'x1', found 'y1'",
-        "fold x1 left over | cut y1 from x3 to x1 | letter.fold:7: a cut runs from a lower line to a higher one: 3 to"
+        "fold x1 left over | cut y1 x1 x3 | letter.fold:7: expected a cut such as 'y1 from x1 to x3', found "
+        + "'y1 x1 x3'",
+        "fold x1 left over | cut y1 from y1 to y3 | letter.fold:7: expected a crossing line such as 'x1', "
+        + "found 'y1'",
+        "fold x1 left over | cut y1 from x3 to x1 | letter.fold:7: a cut runs from a lower line to a higher "
+        + "one: 3 to"
             + " 1",
-        "fold x1 left over | gather x1 row 0 valley | letter.fold:7: expected rows and columns counted from 1, found"
+        "fold x1 left over | gather x1 row 0 valley | letter.fold:7: expected rows and columns counted from "
+        + "1, found"
             + " 'x1 row 0 valley'",
         "sheet landscape | sheet wide | letter.fold:3: expected landscape or portrait, found 'wide'",
         "columns 1 1 1 | columns 1 one 1 | letter.fold:4: expected a whole number, found 'one'",
@@ -75,7 +84,8 @@ class SchemeReaderTest {
 
     @Test
     void shipsEverySchemeThatAnOfficeUses() {
-        assertEquals(List.of("accordion-3", "accordion-4", "accordion-5", "accordion-6", "booklet-8", "double-gate",
+        assertEquals(List.of("accordion-3", "accordion-4", "accordion-5", "accordion-6", "booklet-8",
+                "double-gate",
                 "double-parallel", "french", "gate", "half", "letter", "map"),
                 FoldSchemes.all().stream().map(FoldScheme::id).toList());
         assertEquals("expected a fold scheme (accordion-3, accordion-4, accordion-5, accordion-6, booklet-8,"

@@ -23,7 +23,8 @@ class ShippedSchemesTest {
         pack(Path.of(FoldSchemes.class.getProtectionDomain().getCodeSource().getLocation().toURI()), jar);
         URL[] path = {new URI("file", null, jar.toString(), null).toURL()};
         try (URLClassLoader loader = new URLClassLoader(path, ClassLoader.getPlatformClassLoader())) {
-            List<?> schemes = (List<?>) loader.loadClass(FoldSchemes.class.getName()).getMethod("all").invoke(null);
+            List<?> schemes = (List<?>) loader.loadClass(FoldSchemes.class.getName()).getMethod("all")
+                    .invoke(null);
             assertEquals(FoldSchemes.all().toString(), schemes.toString());
         }
     }
