@@ -1,0 +1,27 @@
+package org.fieldfold.cli;
+
+import java.io.PrintStream;
+import java.util.function.LongSupplier;
+
+/**
+ * What a command talks to; handed in, so that tests run commands inside their own process.
+ *
+ * @param interactive whether a person is looking: colour and progress only then
+ * @param nanos a clock for 'done in 1.2 s', never for anything that is written to a file
+ */
+public record Terminal(PrintStream out, PrintStream err, boolean interactive, LongSupplier nanos) {
+    /** Shows how far long work is; erased by the next call. */
+    void progress(String what) {
+        if (interactive) {
+            err.print("\r\u001b[K" + what);
+            err.flush();
+        }
+    }
+
+    void progressDone() {
+        if (interactive) {
+            err.print("\r\u001b[K");
+            err.flush();
+        }
+    }
+}
