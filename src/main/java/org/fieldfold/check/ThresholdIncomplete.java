@@ -45,7 +45,7 @@ final class ThresholdIncomplete implements PestRule {
                     && threshold.counted().isEmpty()) {
                 say.accept("what is counted", "add 'counted:', as in 'adults' or 'plants with larvae'");
             }
-            if (threshold.stages().isEmpty()) {
+            if (threshold.stages().isEmpty() && threshold.metric() != Metric.DEGREE_DAYS) {
                 say.accept("the growth stages at which it holds", "add 'stages: {from: 10, to: 49}' in BBCH codes");
             }
             if (threshold.source().isEmpty()) {

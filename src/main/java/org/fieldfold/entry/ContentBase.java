@@ -32,7 +32,7 @@ public record ContentBase(
         }
         return figures.values().stream().map(Placed::value)
                 .filter(figure -> figure.note().shows().entry().equals(entry))
-                .sorted(Comparator.comparing((Figure figure) -> figure.note().shows().damage())
+                .sorted(Comparator.comparing((Figure figure) -> figure.note().shows().showsDamage())
                         .thenComparing(Figure::id))
                 .toList();
     }

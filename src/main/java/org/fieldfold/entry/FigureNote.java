@@ -14,6 +14,9 @@ public record FigureNote(
     public record Subject(
             @Describe("id of the pest, natural enemy or practice") String entry,
             @Describe("life stage") Optional<LifeStage> stage,
-            @Describe("true when it shows damage") boolean damage) {
+            @Describe("true when it shows damage") Optional<Boolean> damage) {
+        public boolean showsDamage() {
+            return damage.orElse(false);
+        }
     }
 }
