@@ -42,7 +42,7 @@ public record HeatEvent(HeatModel model, double degreeDays, Start start) {
     }
 
     private HeatDate after(LocalDate from, int filledBefore, TemperatureRecord record, LocalDate end) {
-        HeatDate date = HeatSum.upTo(degreeDays, model, record, from, end).reaching(degreeDays);
+        HeatDate date = record.heat(model).reaching(degreeDays, from, end);
         return date instanceof HeatDate.Reached reached
                 ? new HeatDate.Reached(reached.date(), reached.total(), filledBefore + reached.filledDays())
                 : date;

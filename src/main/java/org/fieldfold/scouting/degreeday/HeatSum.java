@@ -24,10 +24,12 @@ public final class HeatSum {
 
     private final List<Day> days;
     private final Optional<LocalDate> stoppedAt;
+    private final DailyHeat heat;
 
-    private HeatSum(List<Day> days, Optional<LocalDate> stoppedAt) {
+    private HeatSum(List<Day> days, Optional<LocalDate> stoppedAt, DailyHeat heat) {
         this.days = List.copyOf(days);
         this.stoppedAt = stoppedAt;
+        this.heat = heat;
     }
 
     /**
@@ -37,35 +39,21 @@ public final class HeatSum {
      * @throws IllegalArgumentException when {@code to} is before {@code from}
      */
     public static HeatSum of(HeatModel model, TemperatureRecord record, LocalDate from, LocalDate to) {
-        return upTo(Double.POSITIVE_INFINITY, model, record, from, to);
-    }
-
-    /** As {@link #of}, but no further than the day that brings the sum to {@code target}. */
-    static HeatSum upTo(double target, HeatModel model, TemperatureRecord record, LocalDate from,
-            LocalDate to) {
         if (to.isBefore(from)) {
             throw new IllegalArgumentException("a sum must not end before it begins: " + from + " to " + to);
         }
+        DailyHeat heat = record.heat(model);
         List<Day> days = new ArrayList<>();
         double total = 0;
-        for (LocalDate date = from; !date.isAfter(to) && total < target; date = date.plusDays(1)) {
-            Optional<DayTemperature> day = record.day(date);
-            if (day.isEmpty()) {
-                return new HeatSum(days, Optional.of(date));
+        for (LocalDate date = from; !date.isAfter(to); date = date.plusDays(1)) {
+            double today = heat.on(date.toEpochDay());
+            if (Double.isNaN(today)) {
+                return new HeatSum(days, Optional.of(date), heat);
             }
-            double heat = heat(model, record, day.get());
-            total += heat;
-            days.add(new Day(date, heat, total, !record.isWritten(date)));
+            total += today;
+            days.add(new Day(date, today, total, heat.isFilled(date.toEpochDay())));
         }
-        return new HeatSum(days, Optional.empty());
-    }
-
-    private static double heat(HeatModel model, TemperatureRecord record, DayTemperature day) {
-        DayTemperature next = model.method().needsNextMinimum()
-                ? record.day(day.date().plusDays(1)).orElse(day) : day;
-        TemperatureUnit unit = record.unit();
-        return model.degreeDays(unit.temperatureIn(model.unit(), day.min()),
-                unit.temperatureIn(model.unit(), day.max()), unit.temperatureIn(model.unit(), next.min()));
+        return new HeatSum(days, Optional.empty(), heat);
     }
 
     /** The days summed, in order; none when the first one is missing. */
@@ -95,14 +83,7 @@ public final class HeatSum {
      */
     public HeatDate reaching(double target) {
         Expect.above(0, target, "degree-days to reach");
-        int filled = 0;
-        for (Day day : days) {
-            filled += day.filled() ? 1 : 0;
-            if (day.total() >= target) {
-                return new HeatDate.Reached(day.date(), day.total(), filled);
-            }
-        }
-        return stoppedAt.isPresent() ? new HeatDate.Unknown(stoppedAt.get(), total())
-                : new HeatDate.NotReached(days.get(days.size() - 1).date(), total(), filled);
+        LocalDate last = stoppedAt.orElseGet(() -> days.get(days.size() - 1).date());
+        return heat.reaching(target, days.isEmpty() ? last : days.get(0).date(), last);
     }
 }

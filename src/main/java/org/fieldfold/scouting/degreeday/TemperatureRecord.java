@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -29,6 +31,7 @@ public final class TemperatureRecord {
     private final long firstDay;
     /** One place a day from the first to the last one written; null where a day is missing. */
     private final DayTemperature[] days;
+    private final Map<HeatModel, DailyHeat> heat = new ConcurrentHashMap<>();
 
     /**
      * @param unit of all temperatures
@@ -128,6 +131,11 @@ public final class TemperatureRecord {
     /** The same days with other temperatures of the same unit, such as those under a cover. */
     public TemperatureRecord changed(UnaryOperator<DayTemperature> change) {
         return new TemperatureRecord(unit, written().map(change).toList());
+    }
+
+    /** The degree-days of all days by {@code model}, worked out the first time and kept. */
+    DailyHeat heat(HeatModel model) {
+        return heat.computeIfAbsent(model, wanted -> DailyHeat.of(wanted, this));
     }
 
     private Stream<DayTemperature> written() {

@@ -32,7 +32,8 @@ class CalendarFileTest {
     @Test
     void theWholeFile() {
         assertEquals("BEGIN:VCALENDAR\r\nVERSION:2.0\r\n"
-                + "PRODID:-//Example Extension//Scouting calendar//EN\r\n" + "CALSCALE:GREGORIAN\r\nBEGIN:VEVENT\r\nUID:moth-2027@office.example\r\n"
+                + "PRODID:-//Example Extension//Scouting calendar//EN\r\n"
+                + "CALSCALE:GREGORIAN\r\nBEGIN:VEVENT\r\nUID:moth-2027@office.example\r\n"
                 + "DTSTAMP:20270115T000000Z\r\nDTSTART;VALUE=DATE:20270428\r\nDTEND;VALUE=DATE:20270521\r\n"
                 + "SUMMARY:Moths\\, first flight\r\nDESCRIPTION:An estimate\\;\\nlook anyway\r\n"
                 + "TRANSP:TRANSPARENT\r\nEND:VEVENT\r\nEND:VCALENDAR\r\n",
