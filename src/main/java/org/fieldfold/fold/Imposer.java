@@ -7,8 +7,6 @@ import java.util.Map;
 
 /** Builds an {@link Imposition}: folds, reads, sizes the panels, and puts them on the pages. */
 final class Imposer {
-    private static final double TOLERANCE = 1e-6;
-
     private final FoldScheme scheme;
     private final Paper paper;
     private final FlipEdge flip;
@@ -38,7 +36,7 @@ final class Imposer {
         for (ReadFace face : reading) {
             slots.add(slot(slots.size() + 1, face, pages));
         }
-        Map<Cell, PlacedPanel> folded = foldedOutline();
+        Map<Cell, PlacedPanel> folded = folded();
         double across = span(folded, Axis.UPRIGHT);
         double down = span(folded, Axis.LEVEL);
         boolean sideways = scheme.head().heading().dx != 0;
@@ -79,36 +77,15 @@ final class Imposer {
         };
     }
 
-    /** The folded piece in real sizes; refuses a panel that would not fit into the fold around it. */
-    private Map<Cell, PlacedPanel> foldedOutline() {
+    /** The folded piece in real sizes. */
+    Map<Cell, PlacedPanel> folded() {
         List<PlacedPanel> flat = new ArrayList<>();
         for (PlacedPanel panel : Pile.flat(scheme).layers()) {
             Cell cell = panel.cell();
             flat.add(new PlacedPanel(cell, xs[cell.column()], ys[cell.row()], xs[cell.column() + 1],
                     ys[cell.row() + 1], false, false));
         }
-        Map<Cell, PlacedPanel> folded = Placement.byCreases(flat, flat.get(0), sheet.joints(),
-                sheet.creases());
-        Nesting nesting = new Nesting(sheet);
-        for (Axis axis : Axis.values()) {
-            for (Nesting.Tuck tuck : nesting.tucks(axis)) {
-                requireInside(folded, axis, tuck);
-            }
-        }
-        return folded;
-    }
-
-    private static void requireInside(Map<Cell, PlacedPanel> folded, Axis axis, Nesting.Tuck tuck) {
-        PlacedPanel around = folded.get(tuck.bight().panel().cell());
-        PlacedPanel inside = folded.get(tuck.panel().cell());
-        double fold = around.edgeTowards(tuck.bight().joint());
-        boolean opensToHigh = fold == around.low(axis);
-        double room = opensToHigh ? inside.low(axis) - fold : fold - inside.high(axis);
-        if (room < -TOLERANCE) {
-            throw new FoldException(String.format(Locale.ROOT, "%s is too wide for the fold at line %s "
-                    + "around it, by %.2f mm", inside.cell(), tuck.bight().joint().line(),
-                    Lengths.millimetres(-room)));
-        }
+        return Placement.byCreases(flat, flat.get(0), sheet.joints(), sheet.creases());
     }
 
     private static double span(Map<Cell, PlacedPanel> panels, Axis axis) {

@@ -8,7 +8,8 @@ import java.util.Set;
 /**
  * How deep each column or row is tucked in: how many folds, made at other lines than its own, close around
  * its edge. A panel whose free edge only meets another one, as the doors of a gate do, counts as half tucked
- * in.
+ * in. Folds at right angles can tuck two columns into each other in turn; both then count the same, as no
+ * width could help either.
  */
 final class Nesting {
     private final FoldedSheet sheet;

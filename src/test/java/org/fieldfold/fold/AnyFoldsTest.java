@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import net.jqwik.api.Arbitrary;
@@ -60,20 +61,33 @@ class AnyFoldsTest {
     }
 
     @Property(tries = 400, edgeCases = EdgeCasesMode.MIXIN)
-    void whatIsTuckedInIsNarrowerOnRealPaper(@ForAll("schemes") FoldScheme scheme, @ForAll Paper paper,
-            @ForAll FlipEdge flip) {
-        Imposition sheet = Imposition.of(scheme, paper, flip);
-        double[] widths = PanelSizesTest.laidWidths(sheet);
-        double[] depths = new Nesting(FoldedSheet.of(scheme)).depths(Axis.UPRIGHT);
-        for (int a = 0; a < widths.length; a++) {
-            for (int b = 0; b < widths.length; b++) {
-                if (depths[a] > depths[b]) {
-                    assertTrue(widths[a] < widths[b], scheme + ": " + a + ", " + b);
+    void whatIsTuckedInIsNarrowerAndHasRoom(@ForAll("schemes") FoldScheme scheme, @ForAll Paper paper) {
+        FoldedSheet sheet = FoldedSheet.of(scheme);
+        Nesting nesting = new Nesting(sheet);
+        Map<Cell, PlacedPanel> real = new Imposer(scheme, paper, FlipEdge.SHORT).folded();
+        for (Axis axis : Axis.values()) {
+            double[] depths = nesting.depths(axis);
+            for (PlacedPanel a : real.values()) {
+                for (PlacedPanel b : real.values()) {
+                    boolean deeper = depths[a.cell().along(axis)] > depths[b.cell().along(axis)];
+                    assertTrue(!deeper || extent(a, axis) < extent(b, axis), a + ", " + b);
                 }
             }
+            for (Nesting.Tuck tuck : nesting.tucks(axis)) {
+                PlacedPanel around = real.get(tuck.bight().panel().cell());
+                PlacedPanel inside = real.get(tuck.panel().cell());
+                double fold = around.edgeTowards(tuck.bight().joint());
+                double room = fold == around.low(axis) ? inside.low(axis) - fold : fold - inside.high(axis);
+                // folds at right angles can tuck two columns into each other in turn: no width helps that
+                double needed = scheme.lines(Axis.UPRIGHT) == 0 || scheme.lines(Axis.LEVEL) == 0
+                        ? paper.tuck() / 2 : -1e-6;
+                assertTrue(room >= needed, inside + " has " + room + " pt to the fold around it");
+            }
         }
-        double folded = sheet.foldedWidth() * sheet.foldedHeight();
-        assertTrue(folded <= sheet.sheetWidth() * sheet.sheetHeight() + 1e-6);
+    }
+
+    private static double extent(PlacedPanel panel, Axis axis) {
+        return panel.high(axis) - panel.low(axis);
     }
 
     /** What lies on what at each place of the table, lowest first, and with which face up. */

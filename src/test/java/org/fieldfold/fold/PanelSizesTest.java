@@ -19,21 +19,6 @@ class PanelSizesTest {
                 .mapToDouble(PanelSlot::width).toArray();
     }
 
-    /** Widths of the columns in the order in which the sheet is laid. */
-    static double[] laidWidths(Imposition sheet) {
-        boolean frontIsUpper = Opening.read(FoldedSheet.of(sheet.scheme())).get(0).face().upper();
-        double[] widths = sheet.on(Side.FRONT).stream().limit(sheet.scheme().columns().size())
-                .mapToDouble(PanelSlot::width).toArray();
-        if (!frontIsUpper) {
-            for (int a = 0, b = widths.length - 1; a < b; a++, b--) {
-                double width = widths[a];
-                widths[a] = widths[b];
-                widths[b] = width;
-            }
-        }
-        return widths;
-    }
-
     private static double[] inches(double... inches) {
         return Arrays.stream(inches).map(inch -> inch * 72).toArray();
     }
