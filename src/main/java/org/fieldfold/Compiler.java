@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.fieldfold.check.Rule;
 import org.fieldfold.check.Rulebook;
 import org.fieldfold.content.BaseLoader;
+import org.fieldfold.content.Draft;
 import org.fieldfold.content.FormRule;
 import org.fieldfold.content.InputFile;
 import org.fieldfold.content.LoadedBase;
@@ -40,6 +41,11 @@ public final class Compiler {
     public static List<String> ruleNames() {
         return Stream.concat(Rulebook.rules().stream().map(Rule::id),
                 Stream.of(FormRule.values()).map(FormRule::id)).sorted().toList();
+    }
+
+    /** A new file of a kind; see {@link Draft}. */
+    public static Draft draft(String kind, String id) {
+        return Draft.of(kind, id);
     }
 
     /** The page of a rule, or empty when there is no such rule. */

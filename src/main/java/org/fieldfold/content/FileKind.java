@@ -88,6 +88,11 @@ enum FileKind {
         return limit;
     }
 
+    /** The folder it lies in; empty for the base itself. */
+    String folder() {
+        return folder;
+    }
+
     /** The record that one item of it becomes. */
     Class<?> type() {
         return type;

@@ -1,0 +1,54 @@
+package org.fieldfold.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.concurrent.Callable;
+import org.fieldfold.Compiler;
+import org.fieldfold.content.Draft;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code draft}: a new file with everything that it needs. */
+@Command(name = "draft", mixinStandardHelpOptions = true,
+        description = "Writes a new file with every needed key and what it means. 'check' then says what is still "
+            + "to be filled in. A file that exists is never touched.")
+final class DraftCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Parameters(index = "0", paramLabel = "KIND", description = "pest, natural-enemy, practice, guide or office")
+    private String kind;
+
+    @Parameters(index = "1", paramLabel = "ID", description = "the new file's name, as in leek-moth")
+    private String id;
+
+    @Option(names = "--content", paramLabel = "DIR", defaultValue = "content",
+            description = "the content base (default: ${DEFAULT-VALUE})")
+    private Path content;
+
+    DraftCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        Draft draft;
+        try {
+            draft = Compiler.draft(kind, id);
+        } catch (IllegalArgumentException wrong) {
+            terminal.err().println("fieldfold: " + wrong.getMessage());
+            return 2;
+        }
+        Path file = content.resolve(draft.path());
+        if (Files.exists(file)) {
+            terminal.err().println("fieldfold: expected a new id, found that " + file + " exists");
+            return 2;
+        }
+        Files.createDirectories(file.getParent());
+        Files.write(file, draft.text().getBytes(StandardCharsets.UTF_8), StandardOpenOption.CREATE_NEW);
+        terminal.out().println(file);
+        return 0;
+    }
+}

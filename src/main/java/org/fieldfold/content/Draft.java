@@ -1,0 +1,102 @@
+package org.fieldfold.content;
+
+import java.util.List;
+
+/**
+ * A new file with every key that it needs, what each means in a comment, and nothing filled in: reading it says, line
+ * by line, what is still to be written. Keys that may be left out stand there as comments.
+ *
+ * @param path where it belongs in the content base
+ */
+public record Draft(String path, String text) {
+    private static final int WIDEST = 110;
+
+    /** What can be drafted, as it is said on the command line. */
+    public static List<String> kinds() {
+        return drafted().stream().map(FileKind::schema).toList();
+    }
+
+    /**
+     * A draft.
+     *
+     * @param kind one of {@link #kinds()}
+     * @param id the new file's name without its ending: lower-case letters, digits, single hyphens
+     * @throws IllegalArgumentException for a kind or an id that is none
+     */
+    public static Draft of(String kind, String id) {
+        FileKind file = drafted().stream().filter(known -> known.schema().equals(kind)).findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "expected one of " + String.join(", ", kinds()) + ", found '" + kind + "'"));
+        if (!id.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+            throw new IllegalArgumentException("expected an id of lower-case letters, digits and single hyphens, as in "
+                    + "leek-moth, found '" + id + "'");
+        }
+        StringBuilder text = new StringBuilder("# yaml-language-server: $schema=../.schema/" + file.schema() + ".json\n"
+                + "# Fill in what is empty; take the # from a line that you need, and delete the others.\n");
+        fields(file.shape(), "", false, text);
+        return new Draft(file.folder() + "/" + id + ".yaml", text.toString());
+    }
+
+    private static List<FileKind> drafted() {
+        return List.of(FileKind.PEST, FileKind.NATURAL_ENEMY, FileKind.PRACTICE, FileKind.GUIDE,
+                FileKind.OFFICE);
+    }
+
+    private static void fields(Shape.Fields fields, String indent, boolean commented, StringBuilder out) {
+        for (Shape.Field field : fields.fields()) {
+            if (field.presence() == Shape.Presence.FROM_FILE_NAME) {
+                continue;
+            }
+            boolean optional = commented || field.presence() == Shape.Presence.OPTIONAL;
+            comment(says(field), indent, out);
+            value(field.key() + ":", field.shape(), indent, optional, out);
+        }
+    }
+
+    /** The meaning, and the vocabulary where there is one. */
+    private static String says(Shape.Field field) {
+        Shape shape = field.shape() instanceof Shape.Listed list ? list.item() : field.shape();
+        return field.description() + (shape instanceof Shape.Words ? "; " + shape.expected() : "");
+    }
+
+    private static void comment(String words, String indent, StringBuilder out) {
+        String rest = words;
+        while (rest.length() > WIDEST) {
+            int cut = rest.lastIndexOf(' ', WIDEST);
+            out.append(indent).append("# ").append(rest, 0, cut).append('\n');
+            rest = "  " + rest.substring(cut + 1);
+        }
+        out.append(indent).append("# ").append(rest).append('\n');
+    }
+
+    private static void value(String head, Shape shape, String indent, boolean optional, StringBuilder out) {
+        String mark = optional ? "# " : "";
+        if (shape instanceof Shape.Fields inner) {
+            out.append(indent).append(mark).append(head).append('\n');
+            fields(inner, indent + "  ", optional, out);
+        } else if (shape instanceof Shape.Listed list && list.item() instanceof Shape.Fields inner) {
+            out.append(indent).append(mark).append(head).append('\n');
+            item(inner, "", indent + "  ", optional, out);
+        } else if (shape instanceof Shape.Listed list && list.item() instanceof Shape.Tiers tiers) {
+            out.append(indent).append(mark).append(head).append('\n');
+            for (int tier = 1; tier <= tiers.byTier().size(); tier++) {
+                item(tiers.byTier().get(tier - 1), "tier: " + tier, indent + "  ", optional, out);
+            }
+        } else if (shape instanceof Shape.Listed) {
+            out.append(indent).append(mark).append(head).append(" []\n");
+        } else {
+            out.append(indent).append(mark).append(head).append('\n');
+        }
+    }
+
+    private static void item(Shape.Fields fields, String first, String indent, boolean optional, StringBuilder out) {
+        StringBuilder inner = new StringBuilder();
+        fields(fields, indent + "  ", optional, inner);
+        if (first.isEmpty()) {
+            out.append(indent).append(optional ? "# -\n" : "-\n");
+        } else {
+            out.append(indent).append("- ").append(first).append('\n');
+        }
+        out.append(inner);
+    }
+}
