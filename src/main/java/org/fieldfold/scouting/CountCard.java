@@ -60,8 +60,7 @@ public record CountCard(int lookAt, int stops, int each, int actAt, boolean coun
             return Optional.empty();
         }
         return Optional.of("the threshold comes to " + Expect.plain(exact)
-                + " for this sample; rounded up to "
-                + actAt);
+                + " for this sample; rounded up to " + actAt);
     }
 
     /**

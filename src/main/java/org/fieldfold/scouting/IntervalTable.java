@@ -56,8 +56,7 @@ public record IntervalTable(List<Row> rows) {
             }
             if (before.everyDays > 0 && (row.everyDays == 0 || row.everyDays > before.everyDays)) {
                 faults.add("a higher catch must not mean a longer interval: " + before.everyDays
-                        + " days, then "
-                        + row.everyDays + " from " + Expect.plain(row.from));
+                        + " days, then " + row.everyDays + " from " + Expect.plain(row.from));
             }
         }
         return List.copyOf(faults);

@@ -18,8 +18,8 @@ class CountCardProperties {
     }
 
     @Property
-    void percentCardIsTheExactCeiling(@ForAll @BigRange(min = "0.01",
-            max = "100") @Scale(2) BigDecimal percent,
+    void percentCardIsTheExactCeiling(
+            @ForAll @BigRange(min = "0.01", max = "100") @Scale(2) BigDecimal percent,
             @ForAll @IntRange(min = 1, max = 2000) int size) {
         BigDecimal exact = percent.multiply(BigDecimal.valueOf(size)).movePointLeft(2);
         CountCard card = card(ThresholdFigure.percentInfested(percent.doubleValue()), size);
@@ -31,9 +31,8 @@ class CountCardProperties {
     void cardIsNeverBelowTheThresholdAndLessThanOneAbove(
             @ForAll @BigRange(min = "0.001", max = "500") @Scale(3) BigDecimal value,
             @ForAll @IntRange(min = 1, max = 200) int per, @ForAll @IntRange(min = 1, max = 1000) int size) {
-        BigDecimal actTimesPer = BigDecimal.valueOf(card(ThresholdFigure.count(value.doubleValue(), per),
-                size).actAt())
-                .multiply(BigDecimal.valueOf(per));
+        int act = card(ThresholdFigure.count(value.doubleValue(), per), size).actAt();
+        BigDecimal actTimesPer = BigDecimal.valueOf(act).multiply(BigDecimal.valueOf(per));
         BigDecimal threshold = value.multiply(BigDecimal.valueOf(size));
         assertTrue(actTimesPer.compareTo(threshold) >= 0, "below the threshold");
         assertTrue(actTimesPer.subtract(BigDecimal.valueOf(per)).compareTo(threshold) < 0,
@@ -53,9 +52,9 @@ class CountCardProperties {
     void roundingIsExplainedExactlyWhenItMovedTheNumber(
             @ForAll @BigRange(min = "0.01", max = "100") @Scale(2) BigDecimal percent,
             @ForAll @IntRange(min = 1, max = 500) int size) {
-        boolean whole = percent.multiply(BigDecimal.valueOf(size)).movePointLeft(2).stripTrailingZeros()
-                .scale() <= 0;
-        assertEquals(!whole, card(ThresholdFigure.percentInfested(percent.doubleValue()), size).rounding()
-                .isPresent());
+        BigDecimal exact = percent.multiply(BigDecimal.valueOf(size)).movePointLeft(2);
+        boolean whole = exact.stripTrailingZeros().scale() <= 0;
+        CountCard card = card(ThresholdFigure.percentInfested(percent.doubleValue()), size);
+        assertEquals(!whole, card.rounding().isPresent());
     }
 }

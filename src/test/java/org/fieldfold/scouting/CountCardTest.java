@@ -61,9 +61,8 @@ class CountCardTest {
     // extension.umaine.edu, Strawberry IPM Newsletter 3, 2015: 4 or more of 30 clusters (printed as 13 % too)
     @Test
     void anOddPercentageIsRoundedUp() {
-        assertEquals(4, card(ThresholdFigure.percentInfested(13),
-                new SamplingPlan("clusters", 30, Walk.ROWS, 6, 5, 7))
-                .actAt());
+        SamplingPlan clusters = new SamplingPlan("clusters", 30, Walk.ROWS, 6, 5, 7);
+        assertEquals(4, card(ThresholdFigure.percentInfested(13), clusters).actAt());
     }
 
     // pnwhandbooks.org quoting Ontario: carrot rust fly, 0.2 flies per trap and day
@@ -84,9 +83,8 @@ class CountCardTest {
     // profils-profiles.science.gc.ca, Blatt et al. 2020: carrot weevil, 5 per trap in all
     @Test
     void cumulativeCatchIsAddedUpOverTraps() {
-        assertEquals(20, card(ThresholdFigure.cumulativeCatch(5),
-                new SamplingPlan("traps", 4, Walk.TRAPS, 4, 1, 3))
-                .actAt());
+        SamplingPlan fourTraps = new SamplingPlan("traps", 4, Walk.TRAPS, 4, 1, 3);
+        assertEquals(20, card(ThresholdFigure.cumulativeCatch(5), fourTraps).actAt());
         assertEquals(0, card(ThresholdFigure.cumulativeCatch(5), sample(4)).days());
     }
 
@@ -107,9 +105,8 @@ class CountCardTest {
     @ParameterizedTest
     @EnumSource(names = {"NONE", "DEGREE_DAYS", "DEFOLIATION", "INTERVAL_TABLE"})
     void whatIsNotCountedHasNoCardButAReason(Metric metric) {
-        assertEquals(Optional.empty(), CountCard.of(new ThresholdFigure(metric, metric.hasValue() ? 20 : 0, 0,
-                0),
-                FIFTY_PLANTS));
+        ThresholdFigure figure = new ThresholdFigure(metric, metric.hasValue() ? 20 : 0, 0, 0);
+        assertEquals(Optional.empty(), CountCard.of(figure, FIFTY_PLANTS));
         assertTrue(metric.whyNoCard().isPresent());
     }
 

@@ -2,11 +2,7 @@ package org.fieldfold.scouting.geometry;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.api.Test;
@@ -27,21 +23,6 @@ class FieldTest {
     @CsvSource({"5, 2.6423", "8, 4.2612", "10, 5.3552", "15, 8.1445"})
     void borderForAShareOfAnAcre(double percent, double feet) {
         assertEquals(feet, new Field(ACRE_SIDE, ACRE_SIDE).borderFor(percent / 100), 5.1e-5);
-    }
-
-    @Property
-    void borderAndShareAreInverse(@ForAll @DoubleRange(min = 1, max = 1000) double width,
-            @ForAll @DoubleRange(min = 1, max = 1000) double length,
-            @ForAll @DoubleRange(min = 0, max = 1) double share) {
-        Field field = new Field(width, length);
-        double border = Math.min(field.borderFor(share), Math.min(width, length) / 2);
-        assertEquals(share, field.borderShare(border), 1e-6);
-    }
-
-    @Property
-    void aLongFieldPaysMoreBorder(@ForAll @DoubleRange(min = 1.01, max = 5) double stretch) {
-        assertTrue(new Field(100 * stretch, 100 / stretch).borderShare(3) > new Field(100, 100)
-                .borderShare(3));
     }
 
     // Washington State University: one codling-moth trap per 2.5 acres

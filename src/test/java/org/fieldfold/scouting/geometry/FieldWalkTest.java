@@ -2,14 +2,8 @@ package org.fieldfold.scouting.geometry;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Set;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.IntRange;
 import org.fieldfold.scouting.Walk;
 import org.fieldfold.scouting.geometry.FieldWalk.Point;
 import org.junit.jupiter.api.Test;
@@ -35,28 +29,6 @@ class FieldWalkTest {
         List<Point> edge = FieldWalk.of(Walk.EDGE, FIELD, 5, 8).legs().get(0);
         assertEquals(edge.get(0), edge.get(edge.size() - 1));
         assertEquals(5, FieldWalk.of(Walk.W, FIELD, 5, 10).legs().get(0).size());
-    }
-
-    @Property
-    void stopsAreAsManyAsAskedAndInsideTheMargin(@ForAll Walk walk,
-            @ForAll @DoubleRange(min = 10, max = 500) double width,
-            @ForAll @DoubleRange(min = 10, max = 500) double length,
-                    @ForAll @DoubleRange(min = 0, max = 4) double margin,
-            @ForAll @IntRange(min = 1, max = 40) int stops) {
-        FieldWalk drawn = FieldWalk.of(walk, new Field(width, length), margin, stops);
-        assertEquals(stops, drawn.stops().size());
-        for (Point stop : drawn.stops()) {
-            assertTrue(stop.across() >= margin - 1e-9 && stop.across() <= width - margin + 1e-9,
-                    stop.toString());
-            assertTrue(stop.along() >= margin - 1e-9 && stop.along() <= length - margin + 1e-9,
-                    stop.toString());
-        }
-    }
-
-    @Property
-    void noStopIsVisitedTwice(@ForAll Walk walk, @ForAll @IntRange(min = 1, max = 40) int stops) {
-        List<Point> points = FieldWalk.of(walk, FIELD, 3, stops).stops();
-        assertEquals(stops, Set.copyOf(points).size(), points.toString());
     }
 
     @Test

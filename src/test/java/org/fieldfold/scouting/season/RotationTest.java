@@ -2,15 +2,10 @@ package org.fieldfold.scouting.season;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.IntRange;
-import net.jqwik.api.constraints.Size;
 import org.fieldfold.scouting.season.Rotation.Rule;
 import org.fieldfold.scouting.season.Rotation.Violation;
 import org.junit.jupiter.api.Test;
@@ -56,17 +51,5 @@ class RotationTest {
         assertThrows(IllegalArgumentException.class, () -> new ModeOfAction(""));
         assertEquals(Optional.empty(), Rotation.of(modes("4A", "4C"), 2));
         assertEquals(Optional.empty(), Rotation.of(modes(), 1));
-    }
-
-    @Property
-    void aSuggestedSeasonBreaksNothing(@ForAll @Size(min = 1, max = 6) List<@IntRange(min = 1,
-            max = 34) Integer> groups,
-            @ForAll @IntRange(min = 1, max = 8) int generations) {
-        List<ModeOfAction> modes = groups.stream().map(group -> new ModeOfAction(group + "A")).toList();
-        Optional<Rotation> season = Rotation.of(modes, generations);
-        boolean enough = generations == 1 || groups.stream().distinct().count() > 1;
-        assertEquals(enough, season.isPresent());
-        assertTrue(season.stream().allMatch(rotation -> rotation.violations(ANY_NUMBER).isEmpty()
-                && rotation.generations().size() == generations));
     }
 }

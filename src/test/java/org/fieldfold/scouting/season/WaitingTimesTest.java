@@ -4,9 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.time.LocalDateTime;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.IntRange;
 import org.fieldfold.scouting.season.WaitingTimes.Fit;
 import org.junit.jupiter.api.Test;
 
@@ -32,19 +29,6 @@ class WaitingTimesTest {
         assertEquals(Fit.READ_THE_LABEL, times.before(EVENING.plusDays(7).minusMinutes(1), EVENING));
         assertEquals(Fit.READ_THE_LABEL, times.before(EVENING.plusDays(1), EVENING));
         assertEquals(Fit.TOO_LATE, times.before(EVENING.plusHours(23), EVENING));
-    }
-
-    @Property
-    void harvestNeverBeforeEntryNorSurelyBeforeSoonest(@ForAll @IntRange(max = 240) int hours,
-            @ForAll @IntRange(max = 240) int moreHours, @ForAll @IntRange(max = 60) int days,
-            @ForAll @IntRange(max = 60) int moreDays) {
-        WaitingTimes times = new WaitingTimes(new LabelRange(hours, hours + moreHours),
-                new LabelRange(days, days + moreDays));
-        assertEquals(false, times.harvestAfter(EVENING).soonest()
-                .isBefore(times.entryAfter(EVENING).soonest()));
-        assertEquals(false, times.harvestAfter(EVENING).surely()
-                .isBefore(times.harvestAfter(EVENING).soonest()));
-        assertEquals(Fit.BY_ANY_LABEL, times.before(times.harvestAfter(EVENING).surely(), EVENING));
     }
 
     @Test
