@@ -1,0 +1,17 @@
+package org.fieldfold.pdf;
+
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import java.io.IOException;
+
+/**
+ * A figure, ready to be placed.
+ *
+ * @param object its form or image
+ * @param unitWidth width of what {@code object} draws when it is placed as it is
+ */
+record Artwork(Frozen object, double unitWidth, double unitHeight) {
+    COSBase copyInto(PDDocument document) throws IOException {
+        return object.copyInto(document);
+    }
+}

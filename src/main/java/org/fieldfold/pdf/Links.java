@@ -1,0 +1,85 @@
+package org.fieldfold.pdf;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSInteger;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSString;
+
+/**
+ * Writes the links. One that runs over several lines of a page is one annotation, with a quadrilateral a line, so
+ * that it is one stop of the tabulator key and said once.
+ */
+final class Links {
+    private static final int PRINTED = 4;
+
+    private record OnPage(int page, String address) {}
+
+    private final List<COSDictionary> pages;
+    private final List<COSDictionary> elements = new ArrayList<>();
+
+    private Links(List<COSDictionary> pages) {
+        this.pages = pages;
+    }
+
+    /** Puts the annotations on the pages; returns their elements in the order of their StructParent numbers. */
+    static List<COSDictionary> write(Sheet sheet, List<COSDictionary> pages) {
+        Links links = new Links(pages);
+        for (TagNode node : sheet.tree().nodes()) {
+            Map<OnPage, List<TagNode.LinkPlace>> grouped = new LinkedHashMap<>();
+            for (TagNode.LinkPlace link : node.links()) {
+                grouped.computeIfAbsent(new OnPage(link.page(), link.address()), unseen -> new ArrayList<>()).add(link);
+            }
+            grouped.values().forEach(places -> links.annotation(node, places));
+        }
+        return links.elements;
+    }
+
+    private void annotation(TagNode node, List<TagNode.LinkPlace> places) {
+        TagNode.LinkPlace first = places.get(0);
+        COSDictionary action = new COSDictionary();
+        action.setDirect(true);
+        action.setItem(COSName.S, COSName.URI);
+        action.setItem(COSName.URI, new COSString(first.address()));
+        COSDictionary annotation = new COSDictionary();
+        annotation.setItem(COSName.TYPE, COSName.ANNOT);
+        annotation.setItem(COSName.SUBTYPE, COSName.getPDFName("Link"));
+        annotation.setItem(COSName.RECT, places.stream().map(TagNode.LinkPlace::box).reduce(PageBox::and)
+                .orElseThrow().toArray());
+        if (places.size() > 1) {
+            annotation.setItem(COSName.getPDFName("QuadPoints"), quadrilaterals(places));
+        }
+        annotation.setItem(COSName.BORDER, zeros());
+        annotation.setInt(COSName.F, PRINTED);
+        annotation.setString(COSName.CONTENTS, node.tag().alt().isBlank() ? first.address() : node.tag().alt());
+        annotation.setItem(COSName.A, action);
+        annotation.setInt(COSName.STRUCT_PARENT, pages.size() + elements.size());
+        elements.add(node.element());
+        node.add(new TagNode.Linked(places.get(places.size() - 1).place(), first.page(), annotation));
+        COSDictionary page = pages.get(first.page());
+        if (page.getCOSArray(COSName.ANNOTS) == null) {
+            page.setItem(COSName.ANNOTS, new COSArray());
+            page.setItem(COSName.getPDFName("Tabs"), COSName.S);
+        }
+        page.getCOSArray(COSName.ANNOTS).add(annotation);
+    }
+
+    private static COSArray quadrilaterals(List<TagNode.LinkPlace> places) {
+        double[] corners = places.stream().map(TagNode.LinkPlace::box).flatMapToDouble(box ->
+                java.util.stream.DoubleStream.of(box.left(), box.bottom(), box.right(), box.bottom(), box.right(),
+                        box.top(), box.left(), box.top())).toArray();
+        return PageBox.numbers(corners);
+    }
+
+    private static COSArray zeros() {
+        COSArray border = new COSArray();
+        for (int i = 0; i < 3; i++) {
+            border.add(COSInteger.ZERO);
+        }
+        return border;
+    }
+}

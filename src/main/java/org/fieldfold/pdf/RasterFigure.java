@@ -1,0 +1,68 @@
+package org.fieldfold.pdf;
+
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.graphics.image.JPEGFactory;
+import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
+
+/** A picture in PNG or JPEG. A JPEG of one or three colours goes to paper as it is, any other is repacked. */
+record RasterFigure(String id, byte[] content, BufferedImage image) implements Figure {
+
+    static boolean recognises(byte[] content) {
+        return isJpeg(content) || content.length > 3 && content[0] == (byte) 0x89 && content[1] == 'P'
+                && content[2] == 'N' && content[3] == 'G';
+    }
+
+    private static boolean isJpeg(byte[] content) {
+        return content.length > 2 && content[0] == (byte) 0xff && content[1] == (byte) 0xd8;
+    }
+
+    static RasterFigure of(String id, byte[] content) {
+        ImageIO.setUseCache(false);
+        try {
+            BufferedImage image = ImageIO.read(new ByteArrayInputStream(content));
+            if (image != null) {
+                return new RasterFigure(id, content, image);
+            }
+        } catch (IOException | RuntimeException e) {
+            throw new IllegalArgumentException("figure " + id + ": expected a picture in PNG or JPEG (not CMYK),"
+                    + " found one that does not read: " + e.getMessage(), e);
+        }
+        throw new IllegalArgumentException("figure " + id + ": expected a picture in PNG or JPEG, found neither");
+    }
+
+    @Override
+    public double aspect() {
+        return (double) image.getWidth() / image.getHeight();
+    }
+
+    @Override
+    public Artwork render() {
+        try (PDDocument scratch = new PDDocument()) {
+            int colours = image.getColorModel().getNumColorComponents();
+            PDImageXObject picture = isJpeg(content) && (colours == 1 || colours == 3)
+                    ? JPEGFactory.createFromByteArray(scratch, content)
+                    : LosslessFactory.createFromImage(scratch, plain());
+            return new Artwork(Frozen.of(picture.getCOSObject()), 1, 1);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** On paper white and in sRGB, so that neither a colour profile nor an alpha channel is carried along. */
+    private BufferedImage plain() {
+        BufferedImage plain = new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_INT_RGB);
+        Graphics2D paper = plain.createGraphics();
+        paper.setBackground(java.awt.Color.WHITE);
+        paper.clearRect(0, 0, image.getWidth(), image.getHeight());
+        paper.drawImage(image, 0, 0, null);
+        paper.dispose();
+        return plain;
+    }
+}

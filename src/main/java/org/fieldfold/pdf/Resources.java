@@ -1,0 +1,47 @@
+package org.fieldfold.pdf;
+
+import java.io.IOException;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.fieldfold.typeset.Face;
+
+/** What the pages of one sheet draw with: the faces and figures in use, by the names they have on the pages. */
+final class Resources {
+    private final Set<Face> faces = new TreeSet<>();
+    private final Map<String, Integer> figures = new LinkedHashMap<>();
+
+    String font(Face face) {
+        faces.add(face);
+        return "/F" + (face.ordinal() + 1);
+    }
+
+    String figure(String id) {
+        return "/X" + figures.computeIfAbsent(id, unseen -> figures.size() + 1);
+    }
+
+    COSDictionary toDictionary(PDDocument document, FrozenType type, ArtRoom art) throws IOException {
+        COSDictionary fonts = new COSDictionary();
+        for (Face face : faces) {
+            fonts.setItem(name(font(face)), type.face(face).font().copyInto(document));
+        }
+        COSDictionary drawings = new COSDictionary();
+        for (String id : figures.keySet()) {
+            drawings.setItem(name(figure(id)), art.artwork(id).copyInto(document));
+        }
+        COSDictionary resources = new COSDictionary();
+        resources.setItem(COSName.FONT, fonts);
+        if (!figures.isEmpty()) {
+            resources.setItem(COSName.XOBJECT, drawings);
+        }
+        return resources;
+    }
+
+    private static COSName name(String operand) {
+        return COSName.getPDFName(operand.substring(1));
+    }
+}

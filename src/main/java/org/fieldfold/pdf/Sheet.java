@@ -1,0 +1,112 @@
+package org.fieldfold.pdf;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.TreeMap;
+import org.fieldfold.fold.PanelSlot;
+import org.fieldfold.fold.Side;
+import org.fieldfold.typeset.Mark;
+import org.fieldfold.typeset.SetPanel;
+import org.fieldfold.typeset.Tag;
+
+/** The printed sides of one sheet while they are drawn, and the logical tree that they share. */
+final class Sheet {
+    private final PrintJob job;
+    private final FrozenType type;
+    private final ArtRoom art;
+    private final TagTree tree;
+    private final Resources resources = new Resources();
+    private final List<SheetPage> pages = new ArrayList<>();
+    private final NavigableMap<Integer, PanelPlace> starts = new TreeMap<>();
+    private int place;
+
+    /** Where a panel lies. */
+    record PanelPlace(int page, PageBox box) {}
+
+    private Sheet(PrintJob job, FrozenType type, ArtRoom art) {
+        this.job = job;
+        this.type = type;
+        this.art = art;
+        this.tree = new TagTree(job.guide().document());
+        for (Side side : Side.values()) {
+            if (!job.imposition().on(side).isEmpty()) {
+                pages.add(new SheetPage(side, pages.size()));
+            }
+        }
+    }
+
+    /** Draws the panels in reading order, each on its side, and then what surrounds them. */
+    static Sheet draw(PrintJob job, FrozenType type, ArtRoom art) {
+        Sheet sheet = new Sheet(job, type, art);
+        List<SetPanel> panels = new ArrayList<>(job.guide().panels());
+        panels.sort(Comparator.comparingInt(SetPanel::reading));
+        for (SetPanel panel : panels) {
+            sheet.panel(panel);
+        }
+        for (SheetPage page : sheet.pages) {
+            Furniture.draw(sheet, page);
+        }
+        return sheet;
+    }
+
+    private void panel(SetPanel panel) {
+        PanelSlot slot = job.imposition().slot(panel.reading());
+        PanelFrame frame = PanelFrame.of(slot, job.imposition().sheetHeight());
+        SheetPage page = page(slot.side());
+        starts.put(place, new PanelPlace(page.index(), frame.box(0, 0, frame.width(), frame.height())));
+        PanelWriter writer = PanelWriter.begin(this, page, frame);
+        job.proof().ifPresent(writer::proof);
+        for (Mark mark : panel.marks()) {
+            writer.draw(mark);
+        }
+        writer.end();
+    }
+
+    private SheetPage page(Side side) {
+        return pages.stream().filter(page -> page.side() == side).findFirst().orElseThrow();
+    }
+
+    /** The panel on which a tag begins. */
+    PanelPlace startOf(TagNode node) {
+        return starts.floorEntry(node.first()).getValue();
+    }
+
+    PrintJob job() {
+        return job;
+    }
+
+    FrozenType type() {
+        return type;
+    }
+
+    ArtRoom art() {
+        return art;
+    }
+
+    TagTree tree() {
+        return tree;
+    }
+
+    TagNode node(Tag tag) {
+        return tree.node(tag);
+    }
+
+    Artwork artwork(String figure) {
+        return art.artwork(figure);
+    }
+
+    Resources resources() {
+        return resources;
+    }
+
+    List<SheetPage> pages() {
+        return pages;
+    }
+
+    /** Counts what is drawn, in reading order. */
+    int nextPlace() {
+        return place++;
+    }
+}

@@ -1,0 +1,150 @@
+package org.fieldfold.pdf;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSInteger;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSString;
+import org.fieldfold.typeset.Tag;
+
+/** Writes the logical tree (ISO 32000-1, 14.7): elements, what belongs to each, and the way back from the pages. */
+final class StructureTree {
+    private static final COSName STRUCT_ELEM = COSName.getPDFName("StructElem");
+    private static final COSName OBJR = COSName.getPDFName("OBJR");
+    private static final COSName OBJ = COSName.getPDFName("Obj");
+    private static final COSName MCR = COSName.getPDFName("MCR");
+    private static final COSName PG = COSName.getPDFName("Pg");
+    private static final COSName LANG = COSName.getPDFName("Lang");
+    private static final COSName ID = COSName.getPDFName("ID");
+
+    private final List<COSDictionary> pages;
+    private final COSDictionary root = new COSDictionary();
+    private final COSArray names = new COSArray();
+    private final ElementAttributes attributes = new ElementAttributes();
+
+    private StructureTree(List<COSDictionary> pages) {
+        this.pages = pages;
+    }
+
+    /**
+     * The root of the tree.
+     *
+     * @param annotated elements of the annotations, in the order of their StructParent numbers, which follow those
+     *     of the pages
+     */
+    static COSDictionary write(Sheet sheet, List<COSDictionary> pages, List<COSDictionary> annotated) {
+        StructureTree tree = new StructureTree(pages);
+        tree.root.setItem(COSName.TYPE, COSName.STRUCT_TREE_ROOT);
+        tree.element(sheet.tree().document(), tree.root);
+        tree.root.setItem(COSName.K, array(sheet.tree().document().element()));
+        tree.root.setItem(COSName.PARENT_TREE, parents(sheet, annotated));
+        tree.root.setInt(COSName.PARENT_TREE_NEXT_KEY, pages.size() + annotated.size());
+        if (tree.names.size() > 0) {
+            COSDictionary ids = new COSDictionary();
+            ids.setItem(COSName.NAMES, tree.names);
+            tree.root.setItem(COSName.ID_TREE, ids);
+        }
+        return tree.root;
+    }
+
+    private void element(TagNode node, COSDictionary parent) {
+        Tag tag = node.tag();
+        COSDictionary element = node.element();
+        element.setItem(COSName.TYPE, STRUCT_ELEM);
+        element.setItem(COSName.S, COSName.getPDFName(tag.role().pdfName()));
+        element.setItem(COSName.P, parent);
+        if (!tag.title().isEmpty()) {
+            element.setString(COSName.T, tag.title());
+        }
+        if (!tag.language().isEmpty()) {
+            element.setString(LANG, tag.language());
+        }
+        if (tag.role() == Tag.Role.FIGURE) {
+            element.setString(COSName.ALT, tag.alt());
+        }
+        if (tag.role() == Tag.Role.NOTE) {
+            COSString id = new COSString(String.format(java.util.Locale.ROOT, "note%05d", names.size() / 2 + 1));
+            element.setItem(ID, id);
+            names.add(id);
+            names.add(element);
+        }
+        attributes.of(node).ifPresent(value -> element.setItem(COSName.A, value));
+        kids(node, element);
+    }
+
+    /** What belongs to the element itself stands between its children where it was drawn between them. */
+    private void kids(TagNode node, COSDictionary element) {
+        Optional<Integer> own = node.contents().stream().map(TagNode.Content::page).findFirst();
+        own.ifPresent(page -> element.setItem(PG, pages.get(page)));
+        List<TagNode.Content> contents = new ArrayList<>(node.contents());
+        contents.sort(Comparator.comparingInt(TagNode.Content::place));
+        COSArray kids = new COSArray();
+        int next = 0;
+        for (TagNode child : node.children()) {
+            if (child.isEmpty() && !standsEmpty(child)) {
+                continue;
+            }
+            while (!child.isEmpty() && next < contents.size() && contents.get(next).place() < child.first()) {
+                kids.add(kid(contents.get(next++), own));
+            }
+            kids.add(child.element());
+            element(child, element);
+        }
+        while (next < contents.size()) {
+            kids.add(kid(contents.get(next++), own));
+        }
+        element.setItem(COSName.K, kids);
+    }
+
+    /** A cell keeps its column also where nothing is in it. */
+    private static boolean standsEmpty(TagNode node) {
+        return node.tag().role() == Tag.Role.CELL || node.tag().role() == Tag.Role.HEADER_CELL;
+    }
+
+    private org.apache.pdfbox.cos.COSBase kid(TagNode.Content content, Optional<Integer> own) {
+        if (content instanceof TagNode.Marked marked && own.isPresent() && own.get() == content.page()) {
+            return COSInteger.get(marked.id());
+        }
+        COSDictionary kid = new COSDictionary();
+        kid.setDirect(true);
+        if (content instanceof TagNode.Marked marked) {
+            kid.setItem(COSName.TYPE, MCR);
+            kid.setInt(COSName.MCID, marked.id());
+        } else if (content instanceof TagNode.Linked linked) {
+            kid.setItem(COSName.TYPE, OBJR);
+            kid.setItem(OBJ, linked.annotation());
+        }
+        kid.setItem(PG, pages.get(content.page()));
+        return kid;
+    }
+
+    private static COSDictionary parents(Sheet sheet, List<COSDictionary> annotated) {
+        COSArray numbers = new COSArray();
+        int key = 0;
+        for (SheetPage page : sheet.pages()) {
+            COSArray owners = new COSArray();
+            for (TagNode owner : page.owners()) {
+                owners.add(owner.element());
+            }
+            numbers.add(COSInteger.get(key++));
+            numbers.add(owners);
+        }
+        for (COSDictionary element : annotated) {
+            numbers.add(COSInteger.get(key++));
+            numbers.add(element);
+        }
+        COSDictionary tree = new COSDictionary();
+        tree.setItem(COSName.NUMS, numbers);
+        return tree;
+    }
+
+    private static COSArray array(COSDictionary one) {
+        COSArray array = new COSArray();
+        array.add(one);
+        return array;
+    }
+}
