@@ -247,7 +247,10 @@ final class Binder {
     }
 
     private Prose prose(YamlNode.Scalar scalar) {
-        return texts.prose(scalar, findings);
+        List<Finding> slips = new ArrayList<>();
+        Prose prose = texts.prose(scalar, slips);
+        slips.stream().filter(slip -> !reading.lines().contains(slip.span().line())).forEach(findings::add);
+        return prose;
     }
 
     private Optional<Object> value(ScalarReading.Reading reading) {

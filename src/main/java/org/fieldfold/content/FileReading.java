@@ -76,7 +76,42 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
             empty();
         } else if (file.kind().isYaml()) {
             yaml(decoded);
+        } else {
+            switch (file.kind()) {
+                case CHAPTER -> chapter(decoded);
+                case WEATHER -> findings.addAll(new WeatherRows(source).findings());
+                case DRAWING -> image(DrawingReading.check(source));
+                case PHOTOGRAPH, RASTER -> image(raster());
+                default -> { }
+            }
         }
+    }
+
+    private void chapter(boolean decoded) {
+        TextReading texts = new TextReading();
+        ChapterReading chapter = ChapterReading.read(source, file.id(), texts, findings);
+        links.addAll(texts.links());
+        chapter.chapter().filter(read -> decoded).ifPresentOrElse(
+                read -> records.put(file.id(), new Placed<>(read, new Spans(source, chapter.places()))),
+                () -> unread.put(file.id(), Span.startOf(source)));
+    }
+
+    private void image(List<Finding> slips) {
+        findings.addAll(slips);
+        if (!findings.isEmpty()) {
+            unread.put(file.id(), Span.startOf(source));
+        }
+    }
+
+    private List<Finding> raster() {
+        Optional<RasterHeader> header = RasterHeader.of(bytes);
+        if (header.isEmpty()) {
+            return List.of(FormRule.NOT_AN_IMAGE.at(Span.startOf(source), "expected a PNG or JPEG image, found other bytes",
+                    "save the image again from the program that made it"));
+        }
+        return header.get().isHandy() ? List.of() : List.of(FormRule.NOT_AN_IMAGE.at(Span.startOf(source),
+                "expected an image of at most 40 million pixels, found " + header.get().width() + " by "
+                        + header.get().height(), "save it smaller; 300 dots per inch at its printed size are enough"));
     }
 
     private void empty() {

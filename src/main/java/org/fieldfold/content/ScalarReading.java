@@ -77,7 +77,7 @@ final class ScalarReading {
         if (value.matches("[0-9]+,[0-9]+")) {
             return "write a decimal point: " + value.replace(',', '.');
         }
-        if (value.matches("[0-9]+(\\.[0-9]+)? *[^0-9.,\\s].*")) {
+        if (value.matches("[0-9]+(\\.[0-9]+)?( .*| *[^0-9.,eE\\s-].*)")) {
             return "write the number alone; its unit is fixed by the key";
         }
         return "write it in digits";

@@ -10,7 +10,7 @@ import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 /** Names the slip behind an error of the YAML reader, and mends it so far that reading can go on. */
 final class YamlSlips {
     private static final Pattern KEY_AND_VALUE = Pattern.compile("^(\\s*(?:- +)*)(?:([^\\s:#'\"{\\[][^:#]*): +)?(\\S.*)?$");
-    private static final Pattern SWALLOWING = Pattern.compile("\\S +#");
+    private static final Pattern SWALLOWING = Pattern.compile("[^\\s#](?: #| +#(?=\\S))");
     private static final Pattern NO_BREAK = Pattern.compile("(?:^|[:\\-\\s])(\\u00a0)|\\u00a0$");
 
     /**
@@ -102,7 +102,7 @@ final class YamlSlips {
 
     /** A no-break space beside a colon or hyphen is a letter to YAML, so that the key is not seen as one. */
     private java.util.Optional<Slip> noBreakSpace() {
-        int from = text.lineStart(Math.min(at, context));
+        int from = problem.contains("<document start>") ? 0 : text.lineStart(lineAbove(Math.min(at, context)));
         Matcher found = NO_BREAK.matcher(text.text()).region(from, text.lineEnd(Math.max(at, context)));
         if (!found.find()) {
             return java.util.Optional.empty();
@@ -128,7 +128,7 @@ final class YamlSlips {
                     String.valueOf(text.text().charAt(context))), text.shift(context)) : java.util.Optional.empty();
         }
         if (problem.contains("mapping values are not allowed")) {
-            return some(colon(), text.shift(at));
+            return java.util.Optional.of(colon());
         }
         if (problem.startsWith("while scanning a quoted scalar") || problem.startsWith("while scanning a double-quoted")
                 || problem.startsWith("while scanning a single-quoted")) {
@@ -141,21 +141,39 @@ final class YamlSlips {
         return offset < text.text().length() && "*&!|>%".indexOf(text.text().charAt(offset)) >= 0;
     }
 
-    private Finding colon() {
+    private Slip colon() {
         int lineStart = text.lineStart(at);
         String before = text.text().substring(lineStart, at);
         if (before.strip().matches("(- +)*[a-z][a-z0-9-]*")) {
             int word = lineStart + before.length() - before.stripLeading().length();
-            return FormRule.BAD_INDENT.at(text.span(word, at), "expected the key '" + before.strip()
+            return new Slip(FormRule.BAD_INDENT.at(text.span(word, at), "expected the key '" + before.strip()
                     + "' in the column of the keys above it, found it deeper, inside the value above",
-                    "move the line so that it begins where the keys beside it begin");
+                    "move the line so that it begins where the keys beside it begin"),
+                    text.replace(lineStart, word, " ".repeat(keyColumnAbove(lineStart))), false);
         }
         Matcher line = KEY_AND_VALUE.matcher(text.line(at));
         int value = line.matches() && line.group(3) != null && lineStart + line.start(3) < at
                 ? lineStart + line.start(3) : lineStart;
-        return FormRule.UNQUOTED_COLON.at(text.span(value, text.lineEnd(at)),
+        return new Slip(FormRule.UNQUOTED_COLON.at(text.span(value, text.lineEnd(at)),
                 "expected one value, found a second colon and space in it",
-                "put the whole value in double quotes");
+                "put the whole value in double quotes"), text.shift(at), false);
+    }
+
+    /** The offset of the line before that of {@code offset}, or of the same line when it is the first. */
+    private int lineAbove(int offset) {
+        return Math.max(0, text.lineStart(offset) - 1);
+    }
+
+    /** The column in which the key of the nearest line above begins. */
+    private int keyColumnAbove(int lineStart) {
+        for (int line = lineStart; line > 0; line = text.lineStart(line)) {
+            line = lineAbove(line);
+            Matcher key = KEY_AND_VALUE.matcher(text.line(line));
+            if (key.matches() && key.group(2) != null) {
+                return key.end(1);
+            }
+        }
+        return 0;
     }
 
     private java.util.Optional<Slip> quotes() {
@@ -173,10 +191,12 @@ final class YamlSlips {
                 "close the value with the quotation mark that opens it"), text.shift(context));
     }
 
+    /** What went on behind a line that lost its end to a '#' looks out of place. */
     private java.util.Optional<Slip> swallowed() {
-        int from = text.lineStart(Math.max(0, text.lineStart(Math.min(at, context)) - 1));
-        Matcher found = SWALLOWING.matcher(text.text()).region(from, text.lineEnd(Math.max(at, context)));
-        if (!problem.contains("could not find expected ':'") || !found.find()) {
+        boolean lost = problem.contains("could not find expected ':'") || problem.contains("expected <block end>");
+        int above = lineAbove(problem.contains("<block end>") ? at : context);
+        Matcher found = SWALLOWING.matcher(text.text()).region(text.lineStart(above), text.lineEnd(above));
+        if (!lost || above == 0 || !found.find()) {
             return java.util.Optional.empty();
         }
         int sign = found.end() - 1;

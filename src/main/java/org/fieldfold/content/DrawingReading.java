@@ -1,0 +1,170 @@
+package org.fieldfold.content;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import javax.xml.XMLConstants;
+import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.parsers.SAXParserFactory;
+import org.fieldfold.source.Finding;
+import org.fieldfold.source.SourceFile;
+import org.fieldfold.source.Span;
+import org.xml.sax.Attributes;
+import org.xml.sax.InputSource;
+import org.xml.sax.Locator;
+import org.xml.sax.SAXException;
+import org.xml.sax.SAXParseException;
+import org.xml.sax.XMLReader;
+import org.xml.sax.helpers.DefaultHandler;
+
+/** Reads an SVG drawing only to see that it is made of shapes, and leads nowhere outside itself. */
+final class DrawingReading extends DefaultHandler {
+    private static final String SVG = "http://www.w3.org/2000/svg";
+    private static final int DEEPEST = 64;
+    private static final int MOST_FINDINGS = 50;
+
+    private final SourceFile file;
+    private final List<Finding> findings = new ArrayList<>();
+    private final DrawingSize size = new DrawingSize();
+    private final Deque<String> open = new ArrayDeque<>();
+    private Locator locator;
+
+    private DrawingReading(SourceFile file) {
+        this.file = file;
+    }
+
+    static List<Finding> check(SourceFile file) {
+        DrawingReading reading = new DrawingReading(file);
+        try {
+            XMLReader xml = parser();
+            xml.setContentHandler(reading);
+            xml.setErrorHandler(reading);
+            xml.setEntityResolver((publicId, systemId) -> new InputSource(new StringReader("")));
+            xml.parse(new InputSource(new StringReader(file.text())));
+            reading.sizes();
+        } catch (SAXParseException e) {
+            reading.unreadable(e);
+        } catch (SAXException e) {
+            // ended early by a finding of our own
+            if (reading.findings.isEmpty()) {
+                reading.report(Span.startOf(file), "expected a drawing, found " + e.getMessage(), "save it as plain SVG");
+            }
+        } catch (IOException | ParserConfigurationException e) {
+            throw new IllegalStateException("text in memory can be parsed", e);
+        }
+        return reading.findings;
+    }
+
+    private static XMLReader parser() throws ParserConfigurationException, SAXException {
+        SAXParserFactory factory = SAXParserFactory.newDefaultInstance();
+        factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+        factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+        factory.setFeature("http://xml.org/sax/features/external-general-entities", false);
+        factory.setFeature("http://xml.org/sax/features/external-parameter-entities", false);
+        factory.setNamespaceAware(true);
+        factory.setXIncludeAware(false);
+        return factory.newSAXParser().getXMLReader();
+    }
+
+    @Override
+    public void setDocumentLocator(Locator given) {
+        this.locator = given;
+    }
+
+    @Override
+    public void startElement(String uri, String local, String name, Attributes attributes) throws SAXException {
+        Span place = tag(name);
+        if (open.isEmpty() && !(local.equals("svg") && uri.equals(SVG))) {
+            report(place, "expected the element svg in the namespace " + SVG + ", found '" + name + "'",
+                    "begin the drawing with <svg xmlns=\"" + SVG + "\" viewBox=\"…\">");
+        } else if (open.isEmpty()) {
+            root(place, attributes);
+        } else if (!DrawingRules.ELEMENTS.contains(local) || !uri.equals(SVG) || local.equals("svg")) {
+            report(place, "expected shapes (g, path, circle and so on), found the element '" + name + "'",
+                    local.equals("text") ? "turn the text into paths, or put it into the caption"
+                            : "take it out, or draw it as shapes");
+        }
+        for (int i = 0; i < attributes.getLength(); i++) {
+            attribute(place, attributes.getQName(i), attributes.getValue(i));
+        }
+        size.open(attributes, local);
+        open.push(local);
+        if (findings.size() > MOST_FINDINGS) {
+            throw new SAXException("too many findings");
+        }
+        if (open.size() > DEEPEST) {
+            report(place, "expected at most " + DEEPEST + " groups inside each other, found more", "ungroup the drawing");
+            throw new SAXException("too many groups");
+        }
+    }
+
+    private void root(Span place, Attributes attributes) {
+        String box = attributes.getValue("viewBox");
+        String number = "[-+]?[0-9]*\\.?[0-9]+(?:[eE][-+]?[0-9]+)?";
+        if (box == null || !box.strip().matches(number + "(?:[\\s,]+" + number + "){3}")) {
+            report(place, "expected a viewBox of four numbers, found " + (box == null ? "none" : "'"
+                    + ScalarReading.cut(box) + "'"), "write viewBox=\"0 0 width height\" in the svg element");
+        }
+    }
+
+    private void attribute(Span place, String name, String value) {
+        if (!DrawingRules.isAttribute(name)) {
+            report(within(place, name), "expected attributes of shapes, found '" + name + "'",
+                    name.startsWith("on") ? "take it out: nothing in a drawing runs"
+                            : name.equals("style") ? "write each property as an attribute: fill=\"…\" stroke=\"…\""
+                            : "take it out");
+        } else if (!DrawingRules.isLocal(name, value)) {
+            report(within(place, name), "expected a reference to a part of this drawing, found '"
+                    + ScalarReading.cut(value) + "'", "refer to an id of this file as '#id', or take it out");
+        }
+    }
+
+    @Override
+    public void endElement(String uri, String local, String name) {
+        open.pop();
+        size.close();
+    }
+
+    @Override
+    public void processingInstruction(String target, String data) {
+        report(Span.startOf(file), "expected shapes, found the instruction '" + ScalarReading.cut(target) + "'",
+                "take out what stands between <? and ?>");
+    }
+
+    private void sizes() {
+        size.problem().ifPresent(problem -> report(Span.startOf(file), problem, "write the shapes out once"));
+    }
+
+    private void unreadable(SAXParseException e) {
+        int line = Math.max(1, e.getLineNumber());
+        int at = Math.min(file.text().length(), file.lineStart(line) + Math.max(0, e.getColumnNumber() - 1));
+        boolean doctype = e.getMessage() != null && e.getMessage().contains("DOCTYPE");
+        int start = doctype ? Math.max(0, file.text().indexOf("<!DOCTYPE")) : at;
+        report(new Span(file, start, start), doctype ? "expected no document type declaration, found one"
+                : "expected well-formed SVG, found something that is none: " + e.getMessage().replaceAll("\\.$", ""),
+                doctype ? "delete the line that begins with <!DOCTYPE" : "mend the tag here, or save the drawing again");
+    }
+
+    /** The parser stands behind the tag; the tag's own place is where it opens. */
+    private Span tag(String name) {
+        int behind = Math.min(file.text().length(),
+                file.lineStart(locator.getLineNumber()) + Math.max(0, locator.getColumnNumber() - 1));
+        int at = file.text().lastIndexOf("<" + name, behind);
+        return at < 0 ? new Span(file, behind, behind) : new Span(file, at, Math.max(at, behind));
+    }
+
+    private Span within(Span tag, String attribute) {
+        String text = file.text().substring(tag.start(), tag.end());
+        java.util.regex.Matcher found = java.util.regex.Pattern.compile("\\s" + java.util.regex.Pattern.quote(attribute)
+                + "\\s*=").matcher(text);
+        int at = found.find() ? found.start() + 1 : 0;
+        return new Span(file, tag.start() + at, tag.start() + at + (at == 0 ? 0 : attribute.length()));
+    }
+
+    private void report(Span place, String message, String hint) {
+        findings.add(FormRule.SVG_NOT_PRINTABLE.at(place, message, hint));
+    }
+}
