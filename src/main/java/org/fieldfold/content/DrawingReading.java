@@ -104,7 +104,7 @@ final class DrawingReading extends DefaultHandler {
     private void root(Span place, Attributes attributes) {
         String box = attributes.getValue("viewBox");
         String number = "[-+]?[0-9]*\\.?[0-9]+(?:[eE][-+]?[0-9]+)?";
-        if (box == null || !box.strip().matches(number + "(?:[\\s,]+" + number + "){3}")) {
+        if (box == null || box.length() > 200 || !box.strip().matches(number + "(?:[\\s,]+" + number + "){3}")) {
             report(place, "expected a viewBox of four numbers, found " + (box == null ? "none" : "'"
                     + ScalarReading.cut(box) + "'"), "write viewBox=\"0 0 width height\" in the svg element");
         }

@@ -29,7 +29,6 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
         List<Finding> findings) {
 
     static FileReading read(ContentFile file) {
-        List<Finding> findings = new ArrayList<>();
         byte[] bytes;
         int limit = file.kind().limit().bytes();
         try (InputStream in = Files.newInputStream(file.file())) {
@@ -43,6 +42,12 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
                     + file.kind().limit().mebibytes() + " MiB, found more", file.kind().isImage()
                     ? "save the image smaller" : "split the file"));
         }
+        return of(file, bytes);
+    }
+
+    /** The same, of bytes that are already there. */
+    static FileReading of(ContentFile file, byte[] bytes) {
+        List<Finding> findings = new ArrayList<>();
         InputFile input = new InputFile(file.path(), bytes.length, sha256(bytes));
         boolean text = !file.kind().isImage() || file.kind() == FileKind.DRAWING;
         SourceFile source = text ? Decoding.decode(file.path(), bytes, findings) : new SourceFile(file.path(), "");

@@ -34,6 +34,7 @@ public enum FormRule {
     NOT_UTF8(Severity.ERROR, "a text file is UTF-8"),
     NOT_YAML(Severity.ERROR, "a file can be read as YAML"),
     OUT_OF_RANGE(Severity.ERROR, "a number lies within the range of what it measures"),
+    PARAGRAPH_TOO_LONG(Severity.ERROR, "a paragraph with Markdown in it keeps within its limit of length"),
     RAW_HTML(Severity.ERROR, "a text has Markdown, not HTML"),
     RESERVED_START(Severity.ERROR, "a value that begins with a sign of YAML stands in quotes"),
     SEVERAL_DOCUMENTS(Severity.ERROR, "a file holds one document"),

@@ -36,17 +36,20 @@ final class MarkdownReading {
     private static final Pattern SCIENTIFIC = Pattern.compile("\\p{Lu}\\p{L}+(?: [\\p{Ll}-]+)?|\\p{Lu}\\. [\\p{Ll}-]+");
     private static final Pattern KNOWN_ADDRESS = Pattern.compile("(?:https?|mailto|tel):.+", Pattern.CASE_INSENSITIVE);
 
+    private static final int MOST_FINDINGS = 20;
+
     private final Span place;
     private final List<Passage> passages = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
     private final List<TextReading.EntryLink> links = new ArrayList<>();
     private final Prose prose;
+    private final String written;
     private int searchFrom;
 
     /** @param place where the text stands; findings lie in it */
     MarkdownReading(String markdown, Span place) {
         this.place = place;
-        this.searchFrom = place.start();
+        this.written = place.file().text().substring(place.start(), place.end());
         for (Node block : PARSER.parse(markdown).getChildren()) {
             block(block);
         }
@@ -65,6 +68,12 @@ final class MarkdownReading {
         return links;
     }
 
+    private void report(Finding finding) {
+        if (findings.size() < MOST_FINDINGS) {
+            findings.add(finding);
+        }
+    }
+
     private void block(Node block) {
         if (block instanceof Paragraph) {
             passages.add(new Passage.Paragraph(runs(block)));
@@ -75,7 +84,7 @@ final class MarkdownReading {
         } else if (!(block instanceof Reference)) {
             boolean html = block instanceof HtmlBlock;
             String chars = block.getChars().toString().strip();
-            findings.add(html ? rawHtml(chars) : unprintable(block, chars));
+            report(html ? rawHtml(chars) : unprintable(block, chars));
             if (!chars.isEmpty()) {
                 passages.add(new Passage.Paragraph(List.of(Run.plain(oneLine(chars)))));
             }
@@ -93,7 +102,7 @@ final class MarkdownReading {
                 if (part instanceof Paragraph) {
                     runs.addAll(runs(part));
                 } else {
-                    findings.add(unprintable(part, part.getChars().toString().strip()));
+                    report(unprintable(part, part.getChars().toString().strip()));
                     runs.add(Run.plain(oneLine(part.getChars().toString())));
                 }
             }
@@ -130,7 +139,7 @@ final class MarkdownReading {
         } else if (node instanceof MailLink mail) {
             runs.add(new Run(mail.getText().unescape(), style, "mailto:" + mail.getText().unescape()));
         } else if (node instanceof HtmlInline || node instanceof HtmlInlineComment) {
-            findings.add(rawHtml(node.getChars().toString()));
+            report(rawHtml(node.getChars().toString()));
             runs.add(new Run(node.getChars().toString(), style, link));
         } else if (node instanceof TextBase && node.hasChildren()) {
             inlines(node, style, link, runs);
@@ -138,7 +147,7 @@ final class MarkdownReading {
             runs.add(new Run(node.getChars().unescape(), style, link));
         } else {
             String chars = node.getChars().toString();
-            findings.add(unprintable(node, chars));
+            report(unprintable(node, chars));
             runs.add(new Run(node instanceof Code code ? code.getText().toString() : chars, style, link));
         }
     }
@@ -152,7 +161,7 @@ final class MarkdownReading {
         if (KNOWN_ADDRESS.matcher(url).matches()) {
             return url;
         }
-        findings.add(FormRule.LINK_SCHEME.at(find(written),
+        report(FormRule.LINK_SCHEME.at(find(written),
                 "expected a link to entry:, https:, http:, mailto: or tel:, found '" + ScalarReading.cut(url) + "'",
                 "write [words](entry:id) for an entry, or the whole address of a page"));
         return "";
@@ -172,15 +181,14 @@ final class MarkdownReading {
 
     /** The place of a piece of the text in the file: texts may be folded and indented there, so it is looked for. */
     private Span find(String piece) {
-        String text = place.file().text();
         int lineEnd = piece.indexOf('\n');
         String line = lineEnd < 0 ? piece : piece.substring(0, lineEnd);
-        int at = text.indexOf(line, searchFrom);
-        if (line.isEmpty() || at < 0 || at + line.length() > place.end()) {
+        int at = written.indexOf(line, searchFrom);
+        if (line.isEmpty() || at < 0) {
             return place;
         }
         searchFrom = at + line.length();
-        return new Span(place.file(), at, at + line.length());
+        return new Span(place.file(), place.start() + at, place.start() + at + line.length());
     }
 
     private static String oneLine(String words) {

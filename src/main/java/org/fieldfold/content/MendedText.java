@@ -1,5 +1,6 @@
 package org.fieldfold.content;
 
+import java.util.Arrays;
 import org.fieldfold.source.SourceFile;
 import org.fieldfold.source.Span;
 
@@ -10,6 +11,7 @@ import org.fieldfold.source.Span;
 final class MendedText {
     private static final char SHIFT = '\uE000';
     private static final char SHIFT_END = '\uE07F';
+    private static final int LONGEST_LINE = 1000;
 
     private final SourceFile file;
     private final String text;
@@ -86,6 +88,23 @@ final class MendedText {
         return new MendedText(file, text.substring(0, from) + by + text.substring(to), moved);
     }
 
+    /** The same with two spaces for each tab before the first word of a line. */
+    MendedText withoutLeadingTabs() {
+        StringBuilder spaced = new StringBuilder(text.length() + 100);
+        int[] moved = new int[2 * text.length() + 1];
+        boolean leading = true;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            leading = isLineEnd(c) || leading && (c == ' ' || c == '\t');
+            for (int copies = leading && c == '\t' ? 2 : 1; copies > 0; copies--) {
+                moved[spaced.length()] = original(i);
+                spaced.append(leading && c == '\t' ? ' ' : c);
+            }
+        }
+        moved[spaced.length()] = original(text.length());
+        return new MendedText(file, spaced.toString(), Arrays.copyOf(moved, spaced.length() + 1));
+    }
+
     /** The same with the sign at {@code offset} made an ordinary character. */
     MendedText shift(int offset) {
         return replace(offset, offset + 1, String.valueOf((char) (SHIFT + text.charAt(offset) % 0x80)));
@@ -129,8 +148,10 @@ final class MendedText {
         return at;
     }
 
+    /** The line around {@code offset}; no more of it than is needed to see what it is. */
     String line(int offset) {
-        return text.substring(lineStart(offset), lineEnd(offset));
+        int from = lineStart(offset);
+        return text.substring(from, Math.min(lineEnd(offset), from + LONGEST_LINE));
     }
 
     private static boolean isLineEnd(char c) {

@@ -13,6 +13,9 @@ final class TextReading {
     record EntryLink(String entry, Span place) {
     }
 
+    /** The Markdown reader's work grows with the square of a paragraph; no page of prose comes near this. */
+    private static final int LONGEST_PARAGRAPH = 5_000;
+
     private final List<EntryLink> links = new ArrayList<>();
 
     List<EntryLink> links() {
@@ -65,11 +68,38 @@ final class TextReading {
     Prose prose(YamlNode.Scalar scalar, List<Finding> findings) {
         String value = scalar.value().stripTrailing();
         Optional<Prose> plain = PlainText.read(value);
-        return plain.orElseGet(() -> {
-            MarkdownReading markdown = new MarkdownReading(value, scalar.span());
+        return plain.orElseGet(() -> markdown(value, scalar.span(), findings));
+    }
+
+    private Prose markdown(String value, Span place, List<Finding> findings) {
+        int longest = longestParagraph(value);
+        if (longest > LONGEST_PARAGRAPH) {
+            findings.add(FormRule.PARAGRAPH_TOO_LONG.at(place, "expected paragraphs of at most " + LONGEST_PARAGRAPH
+                    + " characters, found one of " + longest, "put blank lines between its paragraphs"));
+            return Prose.plain(value);
+        }
+        try {
+            MarkdownReading markdown = new MarkdownReading(value, place);
             findings.addAll(markdown.findings());
             links.addAll(markdown.links());
             return markdown.prose();
-        });
+        } catch (StackOverflowError e) {
+            // the Markdown reader calls itself for each level of nesting, and has no limit of its own
+            findings.add(FormRule.TOO_DEEP.at(place, "expected Markdown that is nested as people nest it, found more",
+                    "take out the signs that repeat"));
+            return Prose.plain(value);
+        }
+    }
+
+    private static int longestParagraph(String value) {
+        int longest = 0;
+        int from = 0;
+        while (from < value.length()) {
+            int blank = value.indexOf("\n\n", from);
+            int to = blank < 0 ? value.length() : blank;
+            longest = Math.max(longest, to - from);
+            from = to + 2;
+        }
+        return longest;
     }
 }

@@ -42,6 +42,10 @@ record YamlReading(Optional<YamlNode> root, Set<Integer> lines, boolean guessed)
                     findings.add(slip.finding());
                 }
                 guessed |= slip.guessed();
+                if (slips == MOST_SLIPS - 1) {
+                    findings.add(FormRule.NOT_YAML.at(slip.finding().span(), "expected YAML, found "
+                            + MOST_SLIPS + " slips and read no further", "mend these first"));
+                }
                 if (slip.mended().text().equals(text.text())) {
                     return new YamlReading(Optional.empty(), lines, true);
                 }

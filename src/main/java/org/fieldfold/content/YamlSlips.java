@@ -60,7 +60,7 @@ final class YamlSlips {
             if (tab >= 0) {
                 return some(FormRule.TAB_INDENT.at(text.span(tab, tab + 1),
                         "expected spaces before the first word, found a tab" + others(line),
-                        "indent with two spaces; let the editor turn tabs into spaces"), withoutTabs());
+                        "indent with two spaces; let the editor turn tabs into spaces"), text.withoutLeadingTabs());
             }
         }
         if (at < text.text().length() && text.text().charAt(at) == '\t') {
@@ -84,20 +84,6 @@ final class YamlSlips {
             more += leadingTab(line) >= 0 ? 1 : 0;
         }
         return more == 0 ? "" : ", and on " + more + " more " + (more == 1 ? "line" : "lines");
-    }
-
-    private MendedText withoutTabs() {
-        MendedText mended = text;
-        for (int line = 0; line < mended.text().length(); line = mended.lineEnd(line) + 1) {
-            int i = line;
-            while (i < mended.text().length() && (mended.text().charAt(i) == ' ' || mended.text().charAt(i) == '\t')) {
-                if (mended.text().charAt(i) == '\t') {
-                    mended = mended.replace(i, i + 1, "  ");
-                }
-                i++;
-            }
-        }
-        return mended;
     }
 
     /** A no-break space beside a colon or hyphen is a letter to YAML, so that the key is not seen as one. */
@@ -143,9 +129,9 @@ final class YamlSlips {
 
     private Slip colon() {
         int lineStart = text.lineStart(at);
-        String before = text.text().substring(lineStart, at);
+        String before = text.text().substring(Math.max(lineStart, at - 1000), at);
         if (before.strip().matches("(- +)*[a-z][a-z0-9-]*")) {
-            int word = lineStart + before.length() - before.stripLeading().length();
+            int word = at - before.stripLeading().length();
             return new Slip(FormRule.BAD_INDENT.at(text.span(word, at), "expected the key '" + before.strip()
                     + "' in the column of the keys above it, found it deeper, inside the value above",
                     "move the line so that it begins where the keys beside it begin"),
@@ -161,7 +147,8 @@ final class YamlSlips {
 
     /** The offset of the line before that of {@code offset}, or of the same line when it is the first. */
     private int lineAbove(int offset) {
-        return Math.max(0, text.lineStart(offset) - 1);
+        int end = text.lineStart(offset) - 1;
+        return Math.max(0, end > 0 && text.text().startsWith("\r\n", end - 1) ? end - 1 : end);
     }
 
     /** The column in which the key of the nearest line above begins. */
@@ -210,12 +197,13 @@ final class YamlSlips {
 
     private java.util.Optional<Slip> byContext() {
         if (problem.startsWith("while parsing a flow")) {
-            char bracket = context < text.text().length() ? text.text().charAt(context) : ' ';
+            int open = problem.contains("flow node") ? openBracket(at) : context;
+            char bracket = open >= 0 && open < text.text().length() ? text.text().charAt(open) : ' ';
             if (bracket == '[' || bracket == '{') {
-                return some(FormRule.UNCLOSED_BRACKET.at(text.span(context, context + 1), "expected a '"
+                return some(FormRule.UNCLOSED_BRACKET.at(text.span(open, open + 1), "expected a '"
                         + (bracket == '[' ? ']' : '}') + "' that closes this '" + bracket + "', found none",
                         "close the bracket; a text that begins with a bracket stands in double quotes"),
-                        text.blank(context));
+                        text.blank(open));
             }
         }
         if (problem.contains("could not find expected ':'")) {
@@ -230,6 +218,19 @@ final class YamlSlips {
             return java.util.Optional.of(afterBlock());
         }
         return java.util.Optional.empty();
+    }
+
+    /** The last bracket before {@code end} that is not closed again; -1 when all are. */
+    private int openBracket(int end) {
+        int closed = 0;
+        for (int i = Math.min(end, text.text().length()) - 1; i >= 0; i--) {
+            char c = text.text().charAt(i);
+            closed += c == ']' || c == '}' ? 1 : 0;
+            if ((c == '[' || c == '{') && closed-- == 0) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     private Slip afterBlock() {
