@@ -119,11 +119,11 @@ final class CoverSetting {
         List<Run> words = holds.map(block -> ((Block.Paragraph) block).runs())
                 .orElse(List.of(Run.plain(manuscript.holdsUntil())));
         SetText year = stick.line(List.of(Run.strong(Integer.toString(manuscript.year()))), Voice.HEADING,
-                2.9 * stick.size(), origin);
+                3.6 * stick.size(), origin);
         double pad = 0.8 * stick.size();
         double black = year.width() + 2 * pad;
         SetText text = stick.body(words, stick.measure() - black - 2 * pad, origin);
-        int units = Math.max(6, 2 * text.count() + 2);
+        int units = Math.max(8, 2 * text.count() + 2);
         TagSlot yearTag = TagSlot.inSection(Tag.Role.PARAGRAPH);
         TagSlot textTag = TagSlot.inSection(Tag.Role.PARAGRAPH);
         return Choice.only(origin, List.of(Strip.opening(2, units, false, (pen, top) -> {

@@ -27,9 +27,9 @@ final class FootSetting {
         this.caution = stick.text(manuscript.foot(), Voice.TEXT, size, stick.measure() - taken, origin);
     }
 
-    /** Half lines from the rule to the last line. */
+    /** Half lines from the white above the rule to the last line. */
     int units() {
-        return 1 + 2 * Math.max(1, caution.count());
+        return 2 + 2 * Math.max(1, caution.count());
     }
 
     /** @param read whether the caution is read aloud here, or passed over as a repetition */
@@ -37,10 +37,11 @@ final class FootSetting {
         Leading leading = stick.leading();
         double top = bottom - units() * leading.half();
         double right = pen.left() + stick.measure();
-        pen.line(pen.left(), top + leading.half() / 2, right, top + leading.half() / 2, RULE);
+        double rule = top + 1.5 * leading.half();
+        pen.line(pen.left(), rule, right, rule, RULE);
         TagSlot tag = TagSlot.inSection(Tag.Role.PARAGRAPH);
         for (int i = 0; i < caution.count(); i++) {
-            double baseline = leading.baseline(top, 1 + 2 * (i + 1));
+            double baseline = leading.baseline(top, 2 + 2 * (i + 1));
             if (read) {
                 caution.draw(pen, i, pen.left(), baseline, Mark.Ink.BLACK, tag);
             } else {

@@ -23,8 +23,10 @@ record Line(List<Piece> pieces, double width) {
             boolean last = i == words.size() - 1;
             word.pieces().forEach(piece -> append(joined, piece));
             width += word.width() + (last ? 0 : word.spaceWidth());
-            if (!last || more) {
+            if (!last) {
                 word.space().ifPresent(space -> append(joined, space));
+            } else if (more && word.space().isPresent() && !joined.isEmpty()) {
+                joined.set(joined.size() - 1, joined.get(joined.size() - 1).spaced());
             }
         }
         return new Line(joined, width);

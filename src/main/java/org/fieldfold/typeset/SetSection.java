@@ -20,7 +20,8 @@ record SetSection(Section section, List<Choice> blocks, List<Integer> springs) {
         List<Choice> set = new ArrayList<>();
         for (int i = 0; i < section.blocks().size(); i++) {
             Choice block = block(section.blocks().get(i), stick, outline);
-            boolean headed = i > 0 && section.blocks().get(i - 1) instanceof Block.Heading;
+            boolean headed = i > 0 && section.blocks().get(i - 1) instanceof Block.Heading
+                    && !(section.blocks().get(i) instanceof Block.Tier);
             set.add(headed ? block.closeUp() : block);
         }
         return new SetSection(section, set, springs(section));

@@ -1,6 +1,7 @@
 package org.fieldfold.typeset;
 
 import java.util.List;
+import org.fieldfold.fold.PanelSlot;
 import org.fieldfold.manuscript.Manuscript;
 import org.fieldfold.manuscript.Section;
 import org.fieldfold.source.Finding;
@@ -17,6 +18,16 @@ public final class Setter {
     public Setter(TypeMetrics metrics, FigureShapes shapes) {
         this.metrics = metrics;
         this.shapes = shapes;
+    }
+
+    /**
+     * Sets a manuscript on the panels of a fold scheme. What does not fit is a finding with the rule
+     * {@code does-not-fit}; it is left out, and everything that is drawn stays inside the live areas.
+     *
+     * @param panelsInReadingOrder at least one
+     */
+    public SetGuide set(Manuscript manuscript, List<PanelSlot> panelsInReadingOrder) {
+        return setOn(manuscript, panelsInReadingOrder.stream().map(Frame::of).toList());
     }
 
     SetGuide setOn(Manuscript manuscript, List<Frame> frames) {
@@ -41,8 +52,12 @@ public final class Setter {
     private Stick stick(Manuscript manuscript, List<Frame> frames, WordCase words, double size) {
         double height = frames.stream().mapToDouble(Frame::height).min().orElseThrow();
         double width = frames.stream().mapToDouble(Frame::width).min().orElseThrow();
-        Leading leading = Leading.of(size, manuscript.type().smallest(), height, metrics.capHeight(Face.REGULAR));
+        Leading leading = leading(height, size, manuscript.type().smallest());
         return new Stick(metrics, shapes, words, leading, width, new Mark.Ink(manuscript.ink()), new Remarks());
+    }
+
+    Leading leading(double liveHeight, double size, double smallest) {
+        return Leading.of(size, smallest, liveHeight, metrics.capHeight(Face.REGULAR));
     }
 
     private static SetGuide compose(Manuscript manuscript, List<Frame> frames, Stick model, List<Spread> plan,

@@ -28,12 +28,12 @@ final class TableSetting {
         List<Double> most = new ArrayList<>();
         this.right = new boolean[columns];
         for (int column = 0; column < columns; column++) {
-            double word = widestWord(grid.header().get(column), Voice.HEADING);
-            double cell = width(grid.header().get(column), Voice.HEADING);
+            double word = widestWord(grid.header().get(column), small());
+            double cell = width(grid.header().get(column), small());
             right[column] = column > 0 && !grid.rows().isEmpty();
             for (List<List<Run>> row : grid.rows()) {
-                word = Math.max(word, widestWord(row.get(column), Voice.TEXT));
-                cell = Math.max(cell, width(row.get(column), Voice.TEXT));
+                word = Math.max(word, widestWord(row.get(column), stick.size()));
+                cell = Math.max(cell, width(row.get(column), stick.size()));
                 right[column] &= isNumber(row.get(column));
             }
             // a breath more than it needs, so that rounding never breaks a cell
@@ -47,12 +47,17 @@ final class TableSetting {
         return Choice.only(grid.origin(), new TableSetting(grid, stick).strips());
     }
 
-    private double widestWord(List<Run> runs, Voice voice) {
-        return stick.widestWord(runs, voice, stick.size(), grid.origin());
+    /** Of the header, which is told from a heading above it by its size. */
+    private double small() {
+        return stick.leading().small();
     }
 
-    private double width(List<Run> runs, Voice voice) {
-        return stick.line(runs, voice, stick.size(), grid.origin()).width();
+    private double widestWord(List<Run> runs, double size) {
+        return stick.widestWord(runs, Voice.TEXT, size, grid.origin());
+    }
+
+    private double width(List<Run> runs, double size) {
+        return stick.line(runs, Voice.TEXT, size, grid.origin()).width();
     }
 
     private static boolean isNumber(List<Run> runs) {
@@ -75,12 +80,12 @@ final class TableSetting {
                 }
             }));
         }
-        Strip head = row(grid.header(), Voice.HEADING, table.in(Tag.Role.TABLE_HEAD), Tag.Role.HEADER_CELL, RULE);
+        Strip head = row(grid.header(), small(), table.in(Tag.Role.TABLE_HEAD), Tag.Role.HEADER_CELL, RULE);
         strips.add(strips.isEmpty() ? Strip.opening(1, head.units(), true, head.draw()) : head.kept());
         TagSlot body = table.in(Tag.Role.TABLE_BODY);
         for (int i = 0; i < grid.rows().size(); i++) {
             boolean last = i == grid.rows().size() - 1;
-            Strip strip = row(grid.rows().get(i), Voice.TEXT, body, Tag.Role.CELL, last ? RULE : HAIRLINE);
+            Strip strip = row(grid.rows().get(i), stick.size(), body, Tag.Role.CELL, last ? RULE : HAIRLINE);
             boolean held = !last && (grid.rows().size() <= HELD || i == 0 || i == grid.rows().size() - 2);
             strips.add(held ? strip.kept() : strip);
         }
@@ -93,10 +98,10 @@ final class TableSetting {
         return strips;
     }
 
-    private Strip row(List<List<Run>> cells, Voice voice, TagSlot parent, Tag.Role role, double rule) {
+    private Strip row(List<List<Run>> cells, double size, TagSlot parent, Tag.Role role, double rule) {
         List<SetText> texts = new ArrayList<>();
         for (int i = 0; i < cells.size(); i++) {
-            texts.add(stick.text(cells.get(i), voice, stick.size(), widths[i], grid.origin()));
+            texts.add(stick.text(cells.get(i), Voice.TEXT, size, widths[i], grid.origin()));
         }
         TagSlot tag = parent.in(Tag.Role.ROW);
         List<TagSlot> tags = cells.stream().map(cell -> tag.in(role)).toList();
@@ -108,7 +113,7 @@ final class TableSetting {
                 x += widths[column] + gutter;
             }
             double y = top + units * stick.leading().half();
-            pen.line(pen.left(), y, pen.left() + stick.measure(), y, rule);
+            pen.line(pen.left(), y, x - gutter, y, rule);
         });
     }
 

@@ -71,18 +71,20 @@ final class TierSetting {
 
     private static void rail(Pen pen, double top, int units, boolean first, boolean last, Leading leading) {
         double inset = leading.size() * 0.24;
-        double from = top + (first ? inset : 0);
+        // pieces of the rail overlap a little, so that no seam shows between them
+        double from = top + (first ? inset : -0.3);
         double to = top + units * leading.half() - (last ? inset : 0);
         pen.fill(pen.left(), from, leading.size() * 0.22, to - from, Mark.Ink.BLACK);
     }
 
     private static void teeth(Pen pen, double top, int count, Leading leading) {
         double size = leading.size();
-        double pitch = 0.62 * size;
+        double pitch = 0.7 * size;
+        double height = 0.62 * size;
         double x = pen.left() + 0.21 * size;
         for (int i = 0; i < count; i++) {
             double y = top + 0.24 * size + i * pitch;
-            pen.shape(Mark.Ink.BLACK, x, y, x + 0.62 * size, y + pitch / 2, x, y + pitch);
+            pen.shape(Mark.Ink.BLACK, x, y, x + 0.66 * size, y + height / 2, x, y + height);
         }
     }
 }
