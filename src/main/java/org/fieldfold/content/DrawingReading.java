@@ -6,6 +6,8 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParserFactory;
@@ -23,6 +25,8 @@ import org.xml.sax.helpers.DefaultHandler;
 /** Reads an SVG drawing only to see that it is made of shapes, and leads nowhere outside itself. */
 final class DrawingReading extends DefaultHandler {
     private static final String SVG = "http://www.w3.org/2000/svg";
+    private static final String NUMBER = "[-+]?[0-9]*\\.?[0-9]+(?:[eE][-+]?[0-9]+)?";
+    private static final Pattern VIEW_BOX = Pattern.compile(NUMBER + "(?:[\\s,]+" + NUMBER + "){3}");
     private static final int DEEPEST = 64;
     private static final int MOST_FINDINGS = 50;
 
@@ -103,8 +107,7 @@ final class DrawingReading extends DefaultHandler {
 
     private void root(Span place, Attributes attributes) {
         String box = attributes.getValue("viewBox");
-        String number = "[-+]?[0-9]*\\.?[0-9]+(?:[eE][-+]?[0-9]+)?";
-        if (box == null || box.length() > 200 || !box.strip().matches(number + "(?:[\\s,]+" + number + "){3}")) {
+        if (box == null || box.length() > 200 || !VIEW_BOX.matcher(box.strip()).matches()) {
             report(place, "expected a viewBox of four numbers, found " + (box == null ? "none" : "'"
                     + ScalarReading.cut(box) + "'"), "write viewBox=\"0 0 width height\" in the svg element");
         }
@@ -158,7 +161,7 @@ final class DrawingReading extends DefaultHandler {
 
     private Span within(Span tag, String attribute) {
         String text = file.text().substring(tag.start(), tag.end());
-        java.util.regex.Matcher found = java.util.regex.Pattern.compile("\\s" + java.util.regex.Pattern.quote(attribute)
+        Matcher found = Pattern.compile("\\s" + Pattern.quote(attribute)
                 + "\\s*=").matcher(text);
         int at = found.find() ? found.start() + 1 : 0;
         return new Span(file, tag.start() + at, tag.start() + at + (at == 0 ? 0 : attribute.length()));

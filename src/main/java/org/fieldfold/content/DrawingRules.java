@@ -27,6 +27,9 @@ final class DrawingRules {
 
     /** Whether an attribute's value leads nowhere but to a part of the same drawing. */
     static boolean isLocal(String name, String value) {
+        if (value.indexOf(':') < 0 && value.indexOf('(') < 0 && !name.endsWith("href")) {
+            return true;
+        }
         if (name.equals("href") || name.equals("xlink:href")) {
             return LOCAL.matcher(value.strip()).matches();
         }

@@ -33,7 +33,6 @@ import org.fieldfold.source.Span;
 /** Reads the Markdown of one text. */
 final class MarkdownReading {
     private static final Parser PARSER = Parser.builder().build();
-    private static final Pattern SCIENTIFIC = Pattern.compile("\\p{Lu}\\p{L}+(?: [\\p{Ll}-]+)?|\\p{Lu}\\. [\\p{Ll}-]+");
     private static final Pattern KNOWN_ADDRESS = Pattern.compile("(?:https?|mailto|tel):.+", Pattern.CASE_INSENSITIVE);
 
     private static final int MOST_FINDINGS = 20;
@@ -130,7 +129,7 @@ final class MarkdownReading {
             inlines(node, Run.Style.STRONG, link, runs);
         } else if (node instanceof Emphasis emphasis) {
             String words = oneLine(emphasis.getText().toString());
-            inlines(node, SCIENTIFIC.matcher(words).matches() ? Run.Style.NAME : Run.Style.EMPHASIS, link, runs);
+            inlines(node, NamesInText.style(words), link, runs);
         } else if (node instanceof Link to) {
             inlines(node, style, address(to.getUrl().unescape(), to.getChars().toString()), runs);
         } else if (node instanceof AutoLink auto) {

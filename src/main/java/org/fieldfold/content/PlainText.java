@@ -8,18 +8,19 @@ import org.fieldfold.prose.Prose;
 import org.fieldfold.prose.Run;
 
 /**
- * Reads a text that has no Markdown in it, as most have not, so that the Markdown reader need not be loaded for it.
+ * Reads a text that has no Markdown in it but names in italics, so that the Markdown reader need not be
+ * loaded for it.
  * It gives what the Markdown reader would have given.
  */
 final class PlainText {
-    private static final String SIGNS = "*_`[]<>&\\!|~\t";
+    private static final String SIGNS = "_`[]<>&\\!|~\t";
 
     private PlainText() {
     }
 
-    /** The text as paragraphs; empty when it may have Markdown in it. */
+    /** The text as paragraphs; empty when it may have other Markdown in it. */
     static Optional<Prose> read(String markdown) {
-        List<Passage> paragraphs = new ArrayList<>();
+        List<String> paragraphs = new ArrayList<>();
         StringBuilder words = new StringBuilder();
         for (String line : markdown.split("\n", -1)) {
             if (!isPlain(line)) {
@@ -27,20 +28,24 @@ final class PlainText {
             }
             String bare = trim(line);
             if (bare.isEmpty() && words.length() > 0) {
-                paragraphs.add(paragraph(words));
+                paragraphs.add(words.toString());
                 words.setLength(0);
             } else if (!bare.isEmpty()) {
                 words.append(words.length() == 0 ? "" : " ").append(bare);
             }
         }
         if (words.length() > 0) {
-            paragraphs.add(paragraph(words));
+            paragraphs.add(words.toString());
         }
-        return Optional.of(new Prose(markdown, paragraphs));
-    }
-
-    private static Passage paragraph(StringBuilder words) {
-        return new Passage.Paragraph(List.of(Run.plain(words.toString())));
+        List<Passage> passages = new ArrayList<>();
+        for (String paragraph : paragraphs) {
+            List<Run> runs = NamesInText.runs(paragraph);
+            if (runs.isEmpty()) {
+                return Optional.empty();
+            }
+            passages.add(new Passage.Paragraph(runs));
+        }
+        return Optional.of(new Prose(markdown, passages));
     }
 
     /** Whether neither a sign in the line nor its beginning can mean anything in Markdown. */
@@ -59,7 +64,7 @@ final class PlainText {
             return false;
         }
         char first = bare.charAt(0);
-        return "-+=#".indexOf(first) < 0 && !beginsLikeNumberedItem(bare);
+        return "-+=#".indexOf(first) < 0 && !bare.startsWith("* ") && !bare.equals("*") && !beginsLikeNumberedItem(bare);
     }
 
     private static boolean beginsLikeNumberedItem(String bare) {

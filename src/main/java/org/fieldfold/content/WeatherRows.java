@@ -107,11 +107,30 @@ final class WeatherRows {
 
     private OptionalDouble degrees(int line, String row, int from, int to) {
         String value = row.substring(from, to).strip();
+        OptionalDouble tenths = tenths(value);
+        if (tenths.isPresent()) {
+            return tenths;
+        }
         YamlNode.Scalar scalar = new YamlNode.Scalar(value, YamlNode.Style.PLAIN, at(line, from, to));
         ScalarReading.Reading reading = ScalarReading.read(Shape.Plain.NUMBER, scalar,
                 new Shape.Range(COLDEST, HOTTEST));
         reading.finding().ifPresent(findings::add);
         return reading.value().isPresent() ? OptionalDouble.of((double) reading.value().get()) : OptionalDouble.empty();
+    }
+
+    /** The usual value, as in -3.5 or 12: read by hand, as there are tens of thousands in a base. */
+    private static OptionalDouble tenths(String value) {
+        int sign = value.startsWith("-") ? 1 : 0;
+        int point = value.indexOf('.');
+        int whole = point < 0 ? value.length() : point;
+        if (whole <= sign || whole - sign > 2 || point >= 0 && value.length() != point + 2) {
+            return OptionalDouble.empty();
+        }
+        int units = digits(value, sign, whole);
+        int tenth = point < 0 ? 0 : digits(value, point + 1, value.length());
+        double degrees = (units * 10 + tenth) / 10.0;
+        return units < 0 || tenth < 0 || degrees > HOTTEST ? OptionalDouble.empty()
+                : OptionalDouble.of(sign == 1 ? -degrees : degrees);
     }
 
     private Span at(int line, int from, int to) {

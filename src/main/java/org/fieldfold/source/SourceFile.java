@@ -12,7 +12,8 @@ import java.util.List;
 public final class SourceFile implements Comparable<SourceFile> {
     private final String path;
     private final String text;
-    private final int[] lineStarts;
+    /** Made when somebody asks: most files never have a finding. */
+    private volatile int[] lineStarts = {};
 
     /**
      * @param path relative to the content base's parent, with {@code /}, as it is shown to people
@@ -21,7 +22,6 @@ public final class SourceFile implements Comparable<SourceFile> {
     public SourceFile(String path, String text) {
         this.path = path;
         this.text = text;
-        this.lineStarts = lineStarts(text);
     }
 
     private static int[] lineStarts(String text) {
@@ -36,6 +36,15 @@ public final class SourceFile implements Comparable<SourceFile> {
         return starts.stream().mapToInt(Integer::intValue).toArray();
     }
 
+    private int[] lineStarts() {
+        int[] starts = lineStarts;
+        if (starts.length == 0) {
+            starts = lineStarts(text);
+            lineStarts = starts;
+        }
+        return starts;
+    }
+
     public String path() {
         return path;
     }
@@ -46,23 +55,23 @@ public final class SourceFile implements Comparable<SourceFile> {
 
     /** The 1-based line that holds {@code offset}. */
     public int line(int offset) {
-        int at = java.util.Arrays.binarySearch(lineStarts, Math.max(0, Math.min(offset, text.length())));
+        int at = java.util.Arrays.binarySearch(lineStarts(), Math.max(0, Math.min(offset, text.length())));
         return at >= 0 ? at + 1 : -at - 1;
     }
 
     /** The 1-based column of {@code offset}, counted in characters as a reader counts them (code points). */
     public int column(int offset) {
         int end = Math.max(0, Math.min(offset, text.length()));
-        return text.codePointCount(lineStarts[line(end) - 1], end) + 1;
+        return text.codePointCount(lineStarts()[line(end) - 1], end) + 1;
     }
 
     /** The offset at which the 1-based {@code line} begins, or the end of the text for a line past the last. */
     public int lineStart(int line) {
-        return line - 1 < lineStarts.length ? lineStarts[line - 1] : text.length();
+        return line - 1 < lineStarts().length ? lineStarts()[line - 1] : text.length();
     }
 
     public int lineCount() {
-        return lineStarts.length;
+        return lineStarts().length;
     }
 
     /** The text of a 1-based line, without its end. */
