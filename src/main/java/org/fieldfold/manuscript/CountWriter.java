@@ -37,7 +37,7 @@ final class CountWriter {
         if (!counted.isEmpty()) {
             blocks.add(box(counted.get(0)));
             if (counted.size() > 1) {
-                blocks.addAll(others(counted.subList(1, counted.size())));
+                blocks.addAll(others(counted.get(0), counted.subList(1, counted.size())));
             }
         }
         howTo(counted).ifPresent(blocks::add);
@@ -111,26 +111,37 @@ final class CountWriter {
     }
 
     /** The other counts: a sentence for one or two that hold at any time, a table where the stage decides. */
-    private List<Block> others(List<Threshold> others) {
+    private List<Block> others(Threshold boxed, List<Threshold> others) {
         boolean byStage = others.stream().anyMatch(threshold -> threshold.when().isPresent());
         if (!byStage) {
             Line line = Line.of();
             for (Threshold threshold : others) {
                 line.plain(line.isEmpty() ? reader.say("count.or") + " " : ", " + reader.say("or") + " ");
-                line.strong(actAt(threshold)).plain(" " + threshold.counted().orElse(""));
+                line.strong(actAt(threshold)).plain(" " + found(boxed, threshold));
             }
             return List.of(new Block.Paragraph(line.plain(".").runs(), List.of(), at(others.get(0))));
         }
         List<List<List<Run>>> rows = new ArrayList<>();
         for (Threshold threshold : others) {
             String when = threshold.when().orElse("");
-            String counted = threshold.counted().orElse("");
+            String counted = found(boxed, threshold);
             rows.add(List.of(List.of(Run.plain(when.isEmpty() ? counted : when)),
                     Line.of().strong(actAt(threshold)).plain(when.isEmpty() ? "" : " " + counted).runs()));
         }
         return List.of(new Block.Grid(reader.say("table.others"), List.of(
                 List.of(Run.strong(reader.say("table.when"))), List.of(Run.strong(reader.say("table.act")))), rows,
                 at(others.get(0))));
+    }
+
+    /** What the number counts; with how many units where they are not those of the box above. */
+    private String found(Threshold boxed, Threshold threshold) {
+        CountCard card = entry.cardOf(threshold, reader.audience()).orElseThrow();
+        Monitoring look = entry.monitoringOf(threshold, reader.audience()).orElseThrow();
+        if (entry.monitoringOf(boxed, reader.audience()).equals(Optional.of(look))) {
+            return threshold.counted().orElse("");
+        }
+        String counted = what(threshold, card, look);
+        return card.days() == 0 ? counted : reader.phrases().count("count.in-days", card.days(), counted, card.days());
     }
 
     private String actAt(Threshold threshold) {
