@@ -1,12 +1,14 @@
 package org.fieldfold;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.fieldfold.check.Rule;
 import org.fieldfold.check.Rulebook;
@@ -16,15 +18,40 @@ import org.fieldfold.content.FormRule;
 import org.fieldfold.content.InputFile;
 import org.fieldfold.content.LoadedBase;
 import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.Edition;
+import org.fieldfold.output.Manifest;
+import org.fieldfold.output.OutputFile;
+import org.fieldfold.output.OutputFolder;
 import org.fieldfold.source.Finding;
+import org.fieldfold.source.Severity;
 
 /** The whole of it: read, check, write, set, print, publish. */
 public final class Compiler {
+    private static final String VERSION = "0.1.0";
+
     private Compiler() {
+    }
+
+    /**
+     * What is asked for.
+     *
+     * @param asOf what staleness is measured against; empty for the edition's planned issue date
+     * @param proof whether to build although errors stand, with PROOF on every page
+     */
+    public record Request(Path content, Path out, Optional<LocalDate> asOf, boolean proof) {
     }
 
     /** A content base that was read and judged. The base is empty when its edition could not be read. */
     public record Checked(Optional<ContentBase> base, List<Finding> findings, List<InputFile> inputs) {
+    }
+
+    /**
+     * What came of a build.
+     *
+     * @param folder where it is; empty when errors stood and nothing was built
+     * @param whereToLook lines that say where to begin
+     */
+    public record Built(Optional<Path> folder, int files, List<Finding> findings, List<String> whereToLook) {
     }
 
     /** Reads a content base and puts every rule to it. */
@@ -35,6 +62,37 @@ public final class Compiler {
                 Rulebook.check(base, asOf.orElse(base.edition().value().issued()))));
         Collections.sort(findings);
         return new Checked(loaded.base(), List.copyOf(findings), loaded.inputs());
+    }
+
+    /** Checks a content base and builds everything from it, or nothing. */
+    public static Built compile(Request request, Consumer<String> progress) throws IOException {
+        progress.accept("reading " + request.content());
+        Checked checked = check(request.content(), request.asOf());
+        if (checked.base().isEmpty() || !request.proof() && hasError(checked.findings())) {
+            return refused(checked.findings());
+        }
+        ContentBase base = checked.base().get();
+        Edition edition = base.edition().value();
+
+        progress.accept("setting guides");
+        SetGuides guides = SetGuides.of(base, request.proof() && hasError(checked.findings()));
+        List<Finding> findings = new ArrayList<>(checked.findings());
+        findings.addAll(guides.findings());
+        Collections.sort(findings);
+        if (!request.proof() && hasError(findings)) {
+            return refused(findings);
+        }
+
+        try (OutputFolder folder = OutputFolder.open(request.out(), String.valueOf(edition.year()))) {
+            progress.accept("printing guides");
+            guides.print(folder);
+            Manifest manifest = new Manifest(edition.year(), VERSION, request.proof(),
+                    checked.inputs().stream().map(Compiler::input).toList(), folder.files());
+            folder.write("manifest.json", manifest.json().getBytes(StandardCharsets.UTF_8));
+            folder.publish();
+            return new Built(Optional.of(folder.target()), folder.files().size(), List.copyOf(findings),
+                    whereToLook(folder));
+        }
     }
 
     /** The names of all rules, sorted. */
@@ -51,5 +109,23 @@ public final class Compiler {
     /** The page of a rule, or empty when there is no such rule. */
     public static Optional<String> explain(String rule) {
         return Rulebook.explain(rule);
+    }
+
+    private static Built refused(List<Finding> findings) {
+        return new Built(Optional.empty(), 0, List.copyOf(findings), List.of());
+    }
+
+    private static boolean hasError(List<Finding> findings) {
+        return findings.stream().anyMatch(finding -> finding.severity() == Severity.ERROR);
+    }
+
+    private static OutputFile input(InputFile file) {
+        return new OutputFile(file.path(), file.size(), file.sha256());
+    }
+
+    private static List<String> whereToLook(OutputFolder folder) {
+        return List.of("print and fold   " + folder.target().resolve("foldouts"),
+                "open on a phone  " + folder.target().resolve("handbook.en.html"),
+                "review           " + folder.target().resolve("review/index.html"));
     }
 }

@@ -17,7 +17,8 @@ import picocli.CommandLine.Help.Ansi;
             "  fieldfold compile            build all guides and the handbook",
             "  fieldfold explain RULE       what does a finding mean, and how is it mended?", "",
             "Exit status: 0 done, 1 findings of severity error, 2 wrong usage, 3 could not read or write."},
-        subcommands = {CheckCommand.class, ExplainCommand.class, DraftCommand.class})
+        subcommands = {CheckCommand.class, CompileCommand.class, ExplainCommand.class,
+            DraftCommand.class})
 final class CommandLineTool implements Runnable {
     private static final int UNREADABLE = 3;
 

@@ -25,16 +25,32 @@ public record ContentBase(
         SortedMap<String, Placed<Figure>> figures,
         SortedMap<String, Placed<Chapter>> chapters,
         SortedMap<String, Span> unread) {
-    /** The drawings of a pest or natural enemy: those it lists, or those that show it, stages first, damage last. */
-    public List<Figure> figuresOf(String entry, List<String> listed) {
+    /**
+     * The drawings of a pest or natural enemy: those it lists, or those that show it. Of these the first stage stands
+     * first and damage next, as that is how most are found; further stages follow.
+     *
+     * @param stages in the order in which a scout meets them
+     */
+    public List<Figure> figuresOf(String entry, List<String> listed, List<StageDescription> stages) {
         if (!listed.isEmpty()) {
             return listed.stream().filter(figures::containsKey).map(id -> figures.get(id).value()).toList();
         }
         return figures.values().stream().map(Placed::value)
                 .filter(figure -> figure.note().shows().entry().equals(entry))
-                .sorted(Comparator.comparing((Figure figure) -> figure.note().shows().showsDamage())
-                        .thenComparing(Figure::id))
+                .sorted(Comparator.comparing((Figure figure) -> place(figure, stages)).thenComparing(Figure::id))
                 .toList();
+    }
+
+    private static int place(Figure figure, List<StageDescription> stages) {
+        if (figure.note().shows().showsDamage()) {
+            return 1;
+        }
+        for (int i = 0; i < stages.size(); i++) {
+            if (figure.note().shows().stage().filter(stages.get(i).stage()::equals).isPresent()) {
+                return i == 0 ? 0 : i + 1;
+            }
+        }
+        return Integer.MAX_VALUE;
     }
 
     /** All that is re-read every winter: pests, natural enemies, practices. */

@@ -39,7 +39,7 @@ final class EntryWriter {
             blocks.add(new Block.Divider(block.origin()));
             blocks.add(block);
         });
-        return new Section(entry.id(), Section.Kind.ENTRY, tab, entry.names().common(), blocks,
+        return new Section(entry.id(), Section.Kind.ENTRY, tab, Phrases.capital(entry.names().common()), blocks,
                 placed.at("names", "common"));
     }
 

@@ -82,7 +82,7 @@ public final class GuideWriter {
         List<List<Run>> inside = new ArrayList<>();
         for (String id : guide.entries()) {
             inside.add(List.of(Run.plain(Optional.ofNullable(base.pests().get(id))
-                    .map(pest -> pest.value().names().common()).orElse(id))));
+                    .map(pest -> Phrases.capital(pest.value().names().common())).orElse(id))));
         }
         blocks.add(new Block.Items(true, inside, placed.at("entries")));
         blocks.add(new Block.Paragraph(Line.of().strong(phrases.say("cover.holds",

@@ -31,7 +31,7 @@ final class LooksWriter {
     }
 
     Block.Title title() {
-        return new Block.Title(List.of(Run.plain(entry.names().common())),
+        return new Block.Title(List.of(Run.plain(Phrases.capital(entry.names().common()))),
                 scientific(entry.names(), !reader.pocket()), placed.at("names"));
     }
 
@@ -44,7 +44,7 @@ final class LooksWriter {
     }
 
     Optional<Block> plates() {
-        List<Block.Plate> plates = base.figuresOf(entry.id(), entry.figures()).stream()
+        List<Block.Plate> plates = base.figuresOf(entry.id(), entry.figures(), entry.stages()).stream()
                 .limit(reader.pocket() ? PLATES_IN_POCKET : Integer.MAX_VALUE).map(this::plate).toList();
         return plates.isEmpty() ? Optional.empty()
                 : Optional.of(new Block.Plates(plates, placed.at(entry.figures().isEmpty() ? "names" : "figures")));

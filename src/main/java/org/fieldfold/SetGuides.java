@@ -1,0 +1,136 @@
+package org.fieldfold;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.Edition;
+import org.fieldfold.entry.Figure;
+import org.fieldfold.entry.Guide;
+import org.fieldfold.entry.Placed;
+import org.fieldfold.fold.FlipEdge;
+import org.fieldfold.fold.FoldSchemes;
+import org.fieldfold.fold.Imposition;
+import org.fieldfold.fold.Paper;
+import org.fieldfold.manuscript.GuideWriter;
+import org.fieldfold.manuscript.Manuscript;
+import org.fieldfold.manuscript.OfficePanel;
+import org.fieldfold.manuscript.Phrases;
+import org.fieldfold.output.OutputFolder;
+import org.fieldfold.pdf.Press;
+import org.fieldfold.pdf.PrintJob;
+import org.fieldfold.pdf.SheetWords;
+import org.fieldfold.source.Finding;
+import org.fieldfold.typeset.SetGuide;
+import org.fieldfold.typeset.Setter;
+
+/** All copies of all guides, set once each and ready to print. */
+final class SetGuides {
+    /**
+     * One sheet that will be printed.
+     *
+     * @param path in the build
+     * @param set shared by the copies that differ only in how the sheet is turned
+     */
+    private record Copy(String path, Manuscript manuscript, SetGuide set, Imposition imposition) {
+    }
+
+    /** A guide that will be set on a paper. */
+    private record Plan(Placed<Guide> guide, String paper, GuideWriter writer) {
+    }
+
+    /** How one panel of one guide on one paper is filled. */
+    record Fit(String guide, String paper, SetGuide.PanelFit panel) {
+    }
+
+    private final ContentBase base;
+    private final Press press;
+    private final List<Copy> copies;
+
+    private SetGuides(ContentBase base, Press press, List<Copy> copies) {
+        this.base = base;
+        this.press = press;
+        this.copies = copies;
+    }
+
+    /** Sets every guide on every paper it is printed on. */
+    static SetGuides of(ContentBase base, boolean proof) {
+        Map<String, byte[]> figures = new HashMap<>();
+        for (Placed<Figure> figure : base.figures().values()) {
+            figures.put(figure.value().id(), figure.value().bytes());
+        }
+        Press press = Press.of(figures);
+        Edition edition = base.edition().value();
+        List<Plan> plans = new ArrayList<>();
+        for (String language : edition.languages()) {
+            GuideWriter writer = new GuideWriter(base, Phrases.in(language));
+            base.guides().values().forEach(guide -> papers(guide.value(), edition)
+                    .forEach(paper -> plans.add(new Plan(guide, paper, writer))));
+        }
+        List<Copy> copies = plans.parallelStream().flatMap(plan -> copies(plan, proof, press, base)).toList();
+        return new SetGuides(base, press, copies);
+    }
+
+    private static Stream<String> papers(Guide guide, Edition edition) {
+        return (guide.papers().isEmpty() ? edition.papers() : guide.papers()).stream();
+    }
+
+    /** Both copies of a guide on a paper: for printers that turn the sheet on its short edge, and on its long one. */
+    private static Stream<Copy> copies(Plan plan, boolean proof, Press press, ContentBase base) {
+        Guide guide = plan.guide().value();
+        Manuscript manuscript = plan.writer().write(plan.guide(), OfficePanel.generic(base.edition()), proof);
+        Imposition shortEdge = impose(guide, plan.paper(), FlipEdge.SHORT);
+        SetGuide set = new Setter(press.metrics(), press.shapes()).set(manuscript, shortEdge.slots());
+        String path = "foldouts/" + manuscript.id() + "." + manuscript.language() + "." + plan.paper();
+        return Stream.of(new Copy(path + ".pdf", manuscript, set, shortEdge),
+                new Copy(path + ".long-edge.pdf", manuscript, set, impose(guide, plan.paper(), FlipEdge.LONG)));
+    }
+
+    private static Imposition impose(Guide guide, String paper, FlipEdge flip) {
+        return Imposition.of(FoldSchemes.named(guide.scheme()), Paper.named(paper), flip);
+    }
+
+    /** What does not fit, where it was written; the same thing on two papers is said once for each. */
+    List<Finding> findings() {
+        Set<Finding> findings = new TreeSet<>();
+        copies.forEach(copy -> findings.addAll(copy.set().findings()));
+        return List.copyOf(findings);
+    }
+
+    List<Fit> fit() {
+        List<Fit> fit = new ArrayList<>();
+        for (Copy copy : copies) {
+            if (copy.imposition().flip() == FlipEdge.SHORT) {
+                copy.set().fit().forEach(panel -> fit.add(
+                        new Fit(copy.manuscript().id(), copy.imposition().paper().id(), panel)));
+            }
+        }
+        return Collections.unmodifiableList(fit);
+    }
+
+    /** Prints every copy; the type is cut once to the characters of the whole publication. */
+    void print(OutputFolder folder) throws IOException {
+        List<PrintJob> jobs = copies.stream().map(this::job).toList();
+        Set<Integer> characters = new TreeSet<>();
+        jobs.forEach(job -> characters.addAll(job.characters()));
+        press.freeze(characters);
+        List<byte[]> sheets = jobs.parallelStream().map(press::print).toList();
+        for (int i = 0; i < sheets.size(); i++) {
+            folder.write(copies.get(i).path(), sheets.get(i));
+        }
+    }
+
+    private PrintJob job(Copy copy) {
+        Edition edition = base.edition().value();
+        Manuscript manuscript = copy.manuscript();
+        return new PrintJob(manuscript.title(), edition.title() + ", " + edition.year(), manuscript.language(),
+                manuscript.year(), edition.publisher(), edition.issued(), copy.set(), copy.imposition(),
+                SheetWords.in(manuscript.language()), manuscript.proof());
+    }
+}

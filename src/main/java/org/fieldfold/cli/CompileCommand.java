@@ -1,0 +1,62 @@
+package org.fieldfold.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.fieldfold.Compiler;
+import org.fieldfold.source.Finding;
+import org.fieldfold.source.FindingPrinter;
+import org.fieldfold.source.Severity;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code compile}: everything that is printed and opened. */
+@Command(name = "compile", mixinStandardHelpOptions = true,
+        description = "Checks the content base, then builds all guides and the handbook. Nothing is built while an "
+            + "error stands; the last build stays as it was.")
+final class CompileCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Mixin
+    private BaseOptions base;
+
+    @Option(names = "--out", paramLabel = "DIR", defaultValue = "build-output",
+            description = "where to build (default: ${DEFAULT-VALUE})")
+    private Path out;
+
+    @Option(names = "--proof", description = "build although errors stand, with PROOF on every page")
+    private boolean proof;
+
+    CompileCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        long start = terminal.nanos().getAsLong();
+        Compiler.Built built = Compiler.compile(new Compiler.Request(base.content, out, base.asOf, proof),
+                terminal::progress);
+        terminal.progressDone();
+        FindingPrinter printer = new FindingPrinter(terminal.interactive());
+        for (Finding finding : worthSaying(built.findings())) {
+            terminal.err().print(printer.print(finding));
+        }
+        terminal.err().println(FindingPrinter.summary(built.findings()));
+        if (built.folder().isEmpty()) {
+            terminal.err().println("nothing was built; mend the errors, or build a marked copy with --proof");
+            return 1;
+        }
+        double seconds = (terminal.nanos().getAsLong() - start) / 1e9;
+        terminal.out().printf(Locale.ROOT, "%d files in %s, %.1f s%n", built.files(), built.folder().get(), seconds);
+        for (String line : built.whereToLook()) {
+            terminal.out().println("  " + line);
+        }
+        return built.findings().stream().anyMatch(finding -> finding.severity() == Severity.ERROR) ? 1 : 0;
+    }
+
+    private static List<Finding> worthSaying(List<Finding> findings) {
+        return findings.stream().filter(finding -> finding.severity() != Severity.INFO).toList();
+    }
+}
