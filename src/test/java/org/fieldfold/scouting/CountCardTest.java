@@ -52,9 +52,10 @@ class CountCardTest {
     void meanPerUnitBecomesATotal() {
         assertEquals(50, card(ThresholdFigure.mean(1), FIFTY_PLANTS).actAt());
         assertEquals(3, card(ThresholdFigure.count(1, 20), FIFTY_PLANTS).actAt());
-        // 0.7 x 100 and 0.07 x 1000 are computed as 70.00000000000001 and 70.00000000000001: still 70
-        assertEquals(70, card(ThresholdFigure.mean(0.7), sample(100)).actAt());
-        assertEquals(70, card(ThresholdFigure.mean(0.07), sample(1000)).actAt());
+        // 0.07 x 100 and 0.14 x 50 are computed as 7.000000000000001: still 7
+        assertEquals(7, card(ThresholdFigure.mean(0.07), sample(100)).actAt());
+        assertEquals(7, card(ThresholdFigure.mean(0.14), sample(50)).actAt());
+        assertEquals(Optional.empty(), card(ThresholdFigure.mean(0.07), sample(100)).rounding());
         assertEquals(29, card(ThresholdFigure.percentInfested(29), sample(100)).actAt());
     }
 
