@@ -107,6 +107,9 @@ final class CountWriter {
 
     private String below(Threshold threshold, CountCard card) {
         String counted = threshold.counted().orElse(entry.names().common());
+        if (threshold.metric() == Metric.ANY_PRESENT) {
+            return reader.say("count.or-more", counted);
+        }
         return card.days() == 0 ? counted : reader.phrases().count("count.in-days", card.days(), counted, card.days());
     }
 
@@ -197,7 +200,7 @@ final class CountWriter {
                 origin = Objects.requireNonNullElse(origin, placed.at("monitoring", entry.monitoring().indexOf(look),
                         "season"));
                 String from = event.start().map(day -> reader.phrases().day(day)).or(event::biofix).orElse("");
-                line.sentence(Line.of().strong(event.event()).plain(reader.say("degree-days",
+                line.sentence(Line.of().strong(Phrases.capital(event.event())).plain(reader.say("degree-days",
                         Figures.plain(event.sum()), event.unit(), Figures.plain(event.lower()), from)).runs());
             }
         }
