@@ -25,12 +25,13 @@ final class Bindings {
     private Bindings() {}
 
     static boolean isNumber(String token) {
-        return NUMBER.matcher(token).matches();
+        // most words are none: seen at once, without the pattern
+        return !token.isEmpty() && !Character.isLetter(token.charAt(0)) && NUMBER.matcher(token).matches();
     }
 
     /** Whether the space between two tokens holds them together. */
     static boolean bound(String before, String after) {
-        return TRAILING.contains(after) || SIGNS.contains(before) || INITIAL.matcher(before).matches()
+        return TRAILING.contains(after) || SIGNS.contains(before) || (before.length() < 4 && INITIAL.matcher(before).matches())
                 || (isNumber(before) && UNITS.contains(bare(after)));
     }
 
@@ -50,7 +51,7 @@ final class Bindings {
     /** Whether a line may end behind the dash, the slash or, in an address, the dot at {@code at} of {@code token}. */
     static boolean opens(String token, int at) {
         char mark = token.charAt(at);
-        boolean address = token.indexOf('@') > 0 || ADDRESS.matcher(token).matches();
+        boolean address = token.indexOf('@') > 0 || token.indexOf('.') > 0 && ADDRESS.matcher(token).matches();
         if (address && (mark == '.' || mark == '@' || mark == '/') && at > 0 && at < token.length() - 4) {
             return token.charAt(at + 1) != '/';
         }

@@ -20,6 +20,15 @@ record Choice(Span origin, List<Way> ways) {
                 throw new IllegalArgumentException("a way to set a block needs a strip");
             }
         }
+
+        /** Half lines that it takes when it is not divided, with the white above it. */
+        int height() {
+            int height = 0;
+            for (Strip strip : strips) {
+                height += strip.gap() + strip.units();
+            }
+            return height;
+        }
     }
 
     Choice {
@@ -34,6 +43,17 @@ record Choice(Span origin, List<Way> ways) {
 
     static Choice only(Span origin, List<Strip> strips) {
         return new Choice(origin, List.of(new Way(0, false, strips)));
+    }
+
+    /** Half lines that it takes at least, undivided, with the white above it. */
+    int least() {
+        return ways.stream().mapToInt(Way::height).min().orElseThrow();
+    }
+
+    /** Whether the preferred way costs nothing and none is taller, so that it is the best where it fits. */
+    boolean plain() {
+        Way preferred = ways.get(0);
+        return preferred.cost() == 0 && ways.stream().allMatch(way -> way.height() <= preferred.height());
     }
 
     /** The same without white above, for what stands beneath its heading. */

@@ -1,6 +1,7 @@
 package org.fieldfold.typeset;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedList;
 import java.util.List;
 
@@ -38,15 +39,55 @@ final class Fill {
     }
 
     private Filling solve() {
+        Filling plain = preferred();
+        return plain.over() == 0 && plain.cost() >= 0 ? plain : search();
+    }
+
+    /** Every block in its preferred way on the first panel; its cost is -1 where something might be cheaper. */
+    private Filling preferred() {
+        List<Filling.Placed> placed = new ArrayList<>();
+        int used = 0;
+        boolean plain = true;
+        for (int block = 0; block < blocks.size() && plain; block++) {
+            plain = blocks.get(block).plain();
+            for (Strip strip : blocks.get(block).ways().get(0).strips()) {
+                int top = placed.isEmpty() ? 0 : used + strip.gap();
+                placed.add(new Filling.Placed(block, strip, 0, top));
+                used = top + strip.units();
+            }
+        }
+        boolean best = plain && used <= capacities[0] && (capacities.length == 1
+                || Cost.empty(capacities[0] - used) <= cheapestBreak());
+        return new Filling(best ? Cost.empty(capacities[0] - used) : -1, Collections.nCopies(blocks.size(), 0), placed,
+                0);
+    }
+
+    /** What it costs at least to go on to another panel. */
+    private long cheapestBreak() {
+        long cheapest = Long.MAX_VALUE;
+        for (Choice block : blocks) {
+            for (Choice.Way way : block.ways()) {
+                for (Strip strip : way.strips()) {
+                    cheapest = Math.min(cheapest, strip.breaking());
+                }
+            }
+        }
+        return cheapest;
+    }
+
+    private Filling search() {
+        int tallest = 0;
+        for (Choice block : blocks) {
+            tallest += block.ways().stream().mapToInt(Choice.Way::height).max().orElse(0);
+        }
         List<State> states = List.of(new State(null, -1, 0, null, 0, 0, 0));
         for (int block = 0; block < blocks.size(); block++) {
             List<Choice.Way> ways = blocks.get(block).ways();
-            Frontier reached = new Frontier();
+            Frontier reached = new Frontier(capacities.length, tallest);
             for (int way = 0; way < ways.size(); way++) {
-                long cost = ways.get(way).cost();
-                List<State> here = states.stream().map(state -> state.dearer(cost)).toList();
+                List<State> here = dearer(states, ways.get(way).cost());
                 for (Strip strip : ways.get(way).strips()) {
-                    Frontier next = new Frontier();
+                    Frontier next = new Frontier(capacities.length, tallest);
                     for (State state : here) {
                         place(state, block, way, strip, next);
                     }
@@ -56,13 +97,20 @@ final class Fill {
             }
             states = reached.states();
         }
-        State best = null;
+        State best = states.get(0);
         for (State state : states) {
-            if (best == null || total(state) < total(best)) {
-                best = state;
-            }
+            best = total(state) < total(best) ? state : best;
         }
         return trace(best);
+    }
+
+    private static List<State> dearer(List<State> states, long by) {
+        if (by == 0) {
+            return states;
+        }
+        List<State> dearer = new ArrayList<>(states.size());
+        states.forEach(state -> dearer.add(state.dearer(by)));
+        return dearer;
     }
 
     private void place(State state, int block, int way, Strip strip, Frontier next) {
@@ -104,17 +152,31 @@ final class Fill {
         return new Filling(total(best), List.of(ways), placed, over(best));
     }
 
-    /** The cheapest state for each panel and height taken. */
+    /** The cheapest state for each panel and height taken; of two alike, the first that was found. */
     private static final class Frontier {
-        private final java.util.TreeMap<Integer, State> cheapest = new java.util.TreeMap<>();
+        private final State[] cheapest;
+        private final int tallest;
+
+        Frontier(int panels, int tallest) {
+            this.cheapest = new State[panels * (tallest + 1)];
+            this.tallest = tallest;
+        }
 
         void offer(State state) {
-            cheapest.merge(state.panel * 10_000 + state.used(), state,
-                    (old, fresh) -> fresh.cost < old.cost ? fresh : old);
+            int at = state.panel * (tallest + 1) + state.used();
+            if (cheapest[at] == null || state.cost < cheapest[at].cost) {
+                cheapest[at] = state;
+            }
         }
 
         List<State> states() {
-            return new ArrayList<>(cheapest.values());
+            List<State> states = new ArrayList<>();
+            for (State state : cheapest) {
+                if (state != null) {
+                    states.add(state);
+                }
+            }
+            return states;
         }
     }
 }

@@ -34,7 +34,8 @@ record Line(List<Piece> pieces, double width) {
 
     private static void append(List<Piece> joined, Piece piece) {
         int last = joined.size() - 1;
-        if (last >= 0 && piece.continues(joined.get(last))) {
+        // a space of a run of its own needs no mark of its own
+        if (last >= 0 && (piece.continues(joined.get(last)) || piece.text().isBlank())) {
             joined.set(last, joined.get(last).join(piece));
         } else {
             joined.add(piece);

@@ -27,6 +27,12 @@ final class LineFit {
         if (n == 0) {
             return List.of();
         }
+        double[] widths = new double[n];
+        double[] spaces = new double[n];
+        for (int i = 0; i < n; i++) {
+            widths[i] = words.get(i).width();
+            spaces[i] = words.get(i).spaceWidth();
+        }
         int[] lines = new int[n + 1];
         double[] cost = new double[n + 1];
         int[] from = new int[n + 1];
@@ -34,7 +40,7 @@ final class LineFit {
             lines[end] = Integer.MAX_VALUE;
             double width = 0;
             for (int start = end - 1; start >= 0; start--) {
-                width += words.get(start).width() + (start < end - 1 ? words.get(start).spaceWidth() : 0);
+                width += widths[start] + (start < end - 1 ? spaces[start] : 0);
                 if (width > measure + 1e-9 && start < end - 1) {
                     break;
                 }

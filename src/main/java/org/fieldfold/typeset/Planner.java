@@ -1,9 +1,11 @@
 package org.fieldfold.typeset;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.fieldfold.manuscript.Manuscript;
 import org.fieldfold.manuscript.Section;
 
@@ -11,6 +13,8 @@ import org.fieldfold.manuscript.Section;
 final class Planner {
     /** Half lines of the running title where a section goes on. */
     private static final int RUNNING = 3;
+    /** Half lines of white above a block, at the most: it is not set at the head of a panel. */
+    private static final int MOST_WHITE_AT_HEAD = 4;
     /** Half lines of white above a section that begins below another. */
     private static final int BETWEEN = 4;
 
@@ -41,6 +45,38 @@ final class Planner {
         }
         seats.contact().ifPresent(section -> plan.add(single(section, seats.last().orElseThrow())));
         return plan;
+    }
+
+    /**
+     * Whether a section is certain to be over whatever is chosen, so that this size need not be tried; the name of
+     * the culprit, which is the first to be asked at the next size.
+     *
+     * @param suspect id of the section to ask first, or empty
+     */
+    Optional<String> hopeless(List<Frame> frames, String suspect) {
+        Seats seats = Seats.of(manuscript.sections(), frames);
+        int spare = seats.inner().size() - seats.flow().size();
+        if (spare < 0) {
+            return Optional.empty();
+        }
+        List<Section> order = new ArrayList<>(seats.flow());
+        order.sort(Comparator.comparing(section -> !section.id().equals(suspect)));
+        Frame widest = seats.inner().stream().max(Comparator.comparingDouble(Frame::width)).orElse(frames.get(0));
+        for (Section section : order) {
+            Stick stick = stick(widest.width());
+            int room = stick.leading().capacity(widest.height()) - TabSetting.UNITS
+                    - new FootSetting(manuscript, widest.reading(), stick, section.origin()).units();
+            int least = set(section, stick).blocks().stream().mapToInt(Choice::least).sum()
+                    - MOST_WHITE_AT_HEAD;
+            // each panel more that a section needs is one less for the others
+            while (least > room) {
+                least -= room;
+                if (--spare < 0) {
+                    return Optional.of(section.id());
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     private long price(Allotment.Group group) {

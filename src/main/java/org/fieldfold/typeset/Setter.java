@@ -1,6 +1,7 @@
 package org.fieldfold.typeset;
 
 import java.util.List;
+import java.util.Optional;
 import org.fieldfold.fold.PanelSlot;
 import org.fieldfold.manuscript.Manuscript;
 import org.fieldfold.manuscript.Section;
@@ -8,16 +9,19 @@ import org.fieldfold.source.Finding;
 
 /**
  * Sets a manuscript on panels: the largest type at which everything fits, the fullest forms that it leaves room for.
+ * It remembers the lines of texts that it has set; may be used by several threads.
  */
 public final class Setter {
     private static final double STEP = 0.25;
 
     private final TypeMetrics metrics;
     private final FigureShapes shapes;
+    private final WordCase words;
 
     public Setter(TypeMetrics metrics, FigureShapes shapes) {
         this.metrics = metrics;
         this.shapes = shapes;
+        this.words = new WordCase(metrics);
     }
 
     /**
@@ -34,22 +38,26 @@ public final class Setter {
         if (frames.isEmpty()) {
             throw new IllegalArgumentException("no panels to set " + manuscript.id() + " on");
         }
-        Remarks glyphs = new Remarks();
-        WordCase words = new WordCase(metrics, glyphs);
         double smallest = manuscript.type().smallest();
         double size = Math.max(smallest, manuscript.type().largest());
+        String suspect = "";
         while (true) {
-            Stick model = stick(manuscript, frames, words, size);
-            List<Spread> plan = new Planner(manuscript, model).plan(frames);
-            boolean over = plan.stream().anyMatch(spread -> spread.filling().over() > 0);
-            if (!over || size <= smallest) {
-                return compose(manuscript, frames, model, plan, glyphs);
+            Stick model = stick(manuscript, frames, size);
+            Planner planner = new Planner(manuscript, model);
+            Optional<String> hopeless = size > smallest ? planner.hopeless(frames, suspect) : Optional.empty();
+            if (hopeless.isEmpty()) {
+                List<Spread> plan = planner.plan(frames);
+                boolean over = plan.stream().anyMatch(spread -> spread.filling().over() > 0);
+                if (!over || size <= smallest) {
+                    return compose(manuscript, frames, model, plan);
+                }
             }
+            suspect = hopeless.orElse(suspect);
             size = Math.max(smallest, size - STEP);
         }
     }
 
-    private Stick stick(Manuscript manuscript, List<Frame> frames, WordCase words, double size) {
+    private Stick stick(Manuscript manuscript, List<Frame> frames, double size) {
         double height = frames.stream().mapToDouble(Frame::height).min().orElseThrow();
         double width = frames.stream().mapToDouble(Frame::width).min().orElseThrow();
         Leading leading = leading(height, size, manuscript.type().smallest());
@@ -60,8 +68,7 @@ public final class Setter {
         return Leading.of(size, smallest, liveHeight, metrics.capHeight(Face.REGULAR));
     }
 
-    private static SetGuide compose(Manuscript manuscript, List<Frame> frames, Stick model, List<Spread> plan,
-            Remarks glyphs) {
+    private static SetGuide compose(Manuscript manuscript, List<Frame> frames, Stick model, List<Spread> plan) {
         Compositor compositor = new Compositor(manuscript, model);
         plan.forEach(compositor::draw);
         for (Frame frame : frames) {
@@ -77,7 +84,6 @@ public final class Setter {
                         "take a fold scheme with more panels"));
             }
         }
-        glyphs.findings().forEach(model.remarks()::add);
         return new SetGuide(compositor.panels(), compositor.document(), model.size(), compositor.fits(),
                 model.remarks().findings());
     }

@@ -1,6 +1,5 @@
 package org.fieldfold.typeset;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.fieldfold.prose.Run;
 import org.fieldfold.source.Span;
@@ -23,28 +22,29 @@ record Stick(TypeMetrics metrics, FigureShapes shapes, WordCase words, Leading l
 
     /** @param width of the column, in points */
     SetText text(List<Run> runs, Voice voice, double typeSize, double width, Span origin) {
-        double room = Math.max(1, width) * 1000 / typeSize;
-        List<Word> fitting = new ArrayList<>();
-        for (Word word : words.words(runs, voice, origin)) {
-            if (word.width() <= room + 1e-9) {
-                fitting.add(word);
-            } else {
-                remarks.wordTooWide(origin, Line.of(List.of(word), false).text());
-                fitting.addAll(WordDivider.divide(word, metrics, room));
-            }
-        }
-        return SetText.of(runs, LineFit.fit(fitting, room), typeSize);
+        words(runs, voice, origin);
+        WordCase.Broken broken = words.lines(runs, voice, Math.max(1, width) * 1000 / typeSize);
+        broken.tooWide().forEach(word -> remarks.wordTooWide(origin, word));
+        return SetText.of(runs, broken.lines(), typeSize);
     }
 
     /** A text as one line, however wide. */
     SetText line(List<Run> runs, Voice voice, double typeSize, Span origin) {
-        List<Word> all = words.words(runs, voice, origin);
+        List<Word> all = words(runs, voice, origin);
         return SetText.of(runs, all.isEmpty() ? List.of() : List.of(Line.of(all, false)), typeSize);
     }
 
     /** The widest word of a text, in points. */
     double widestWord(List<Run> runs, Voice voice, double typeSize, Span origin) {
-        return words.words(runs, voice, origin).stream().mapToDouble(Word::width).max().orElse(0) * typeSize / 1000;
+        return words(runs, voice, origin).stream().mapToDouble(Word::width).max().orElse(0) * typeSize / 1000;
+    }
+
+    private List<Word> words(List<Run> runs, Voice voice, Span origin) {
+        WordSplitter.Cut cut = words.words(runs, voice);
+        for (WordSplitter.Missing missing : cut.missing()) {
+            remarks.missingGlyph(origin, missing.face(), missing.codePoint());
+        }
+        return cut.words();
     }
 
     /** The same stick, narrower. */

@@ -8,19 +8,15 @@ import java.util.Optional;
  *
  * @param space the space behind it, or empty where a line may end without one, as after a dash
  * @param penalty what it costs to end a line behind it; see {@link LineFit}
+ * @param width without its space, in thousandths of the type size
  */
-record Word(List<Piece> pieces, Optional<Piece> space, double penalty) {
+record Word(List<Piece> pieces, Optional<Piece> space, double penalty, double width) {
     Word {
         pieces = List.copyOf(pieces);
     }
 
-    /** Without its space, in thousandths of the type size. */
-    double width() {
-        double sum = 0;
-        for (Piece piece : pieces) {
-            sum += piece.width();
-        }
-        return sum;
+    Word(List<Piece> pieces, Optional<Piece> space, double penalty) {
+        this(pieces, space, penalty, pieces.stream().mapToDouble(Piece::width).sum());
     }
 
     double spaceWidth() {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fieldfold.prose.Run;
-import org.fieldfold.source.Span;
 
 /** Cuts runs into words: at spaces, after dashes and '/', never where {@link Bindings} holds things together. */
 final class WordSplitter {
@@ -14,15 +13,30 @@ final class WordSplitter {
     private static final int BOUND = 0xA0;
 
     private final TypeMetrics metrics;
-    private final Remarks remarks;
+    private final List<Missing> missing = new ArrayList<>();
 
-    WordSplitter(TypeMetrics metrics, Remarks remarks) {
+    private WordSplitter(TypeMetrics metrics) {
         this.metrics = metrics;
-        this.remarks = remarks;
     }
 
-    List<Word> split(List<Run> runs, Voice voice, Span origin) {
-        List<Glyph> glyphs = bind(read(runs, voice, origin));
+    /** A character that a face has no shape for. */
+    record Missing(Face face, int codePoint) {}
+
+    /** The words of a text, and what could not be drawn of it. */
+    record Cut(List<Word> words, List<Missing> missing) {
+        Cut {
+            words = List.copyOf(words);
+            missing = List.copyOf(missing);
+        }
+    }
+
+    static Cut split(List<Run> runs, Voice voice, TypeMetrics metrics) {
+        WordSplitter splitter = new WordSplitter(metrics);
+        return new Cut(splitter.split(runs, voice), splitter.missing);
+    }
+
+    private List<Word> split(List<Run> runs, Voice voice) {
+        List<Glyph> glyphs = bind(read(runs, voice));
         List<Word> words = new ArrayList<>();
         int start = 0;
         for (int i = 0; i < glyphs.size(); i++) {
@@ -40,13 +54,13 @@ final class WordSplitter {
         if (start < glyphs.size()) {
             words.add(word(glyphs.subList(start, glyphs.size()), Optional.empty(), 0));
         }
-        return List.copyOf(words);
+        return words;
     }
 
     private record Glyph(int code, Face face, int run) {}
 
     /** One glyph a character, white space drawn together, none at either end. */
-    private List<Glyph> read(List<Run> runs, Voice voice, Span origin) {
+    private List<Glyph> read(List<Run> runs, Voice voice) {
         List<Glyph> glyphs = new ArrayList<>();
         for (int r = 0; r < runs.size(); r++) {
             Face face = voice.face(runs.get(r).style());
@@ -60,7 +74,7 @@ final class WordSplitter {
                     continue;
                 }
                 if (!space && !metrics.has(face, code)) {
-                    remarks.missingGlyph(origin, face, code);
+                    missing.add(new Missing(face, code));
                     code = '?';
                 }
                 glyphs.add(new Glyph(held ? BOUND : space ? ' ' : code, face, r));

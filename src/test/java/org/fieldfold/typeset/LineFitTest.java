@@ -19,7 +19,7 @@ class LineFitTest {
     private static final TypeMetrics TYPE = new FixedWidth();
 
     private static List<Word> words(String text) {
-        return new WordSplitter(TYPE, new Remarks()).split(List.of(Run.plain(text)), Voice.TEXT, Samples.span());
+        return WordSplitter.split(List.of(Run.plain(text)), Voice.TEXT, TYPE).words();
     }
 
     /** @param measure in characters */

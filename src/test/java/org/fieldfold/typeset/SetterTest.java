@@ -158,6 +158,18 @@ class SetterTest {
     }
 
     @Test
+    void aMissingGlyphIsSaidAtItsBlock() {
+        Block.Paragraph snow = Samples.paragraph(Run.plain("cold ☃ now"));
+        SetGuide set = new Setter(new FixedWidth(), Samples.SHAPES).setOn(Samples.guide(entry(snow)),
+                Samples.frames(1, 2.75, 8.5));
+        Finding finding = set.findings().get(0);
+        assertEquals("glyph-missing", finding.rule());
+        assertEquals(snow.origin(), finding.span());
+        assertTrue(finding.message().contains("U+2603"), finding.message());
+        assertEquals(List.of("cold", "?", "now"), Reading.aloud(set).subList(0, 3));
+    }
+
+    @Test
     void theProofIsMarkedOnEveryPanel() {
         Manuscript m = sample();
         Manuscript proof = new Manuscript(m.id(), m.title(), m.language(), m.year(), m.holdsUntil(),

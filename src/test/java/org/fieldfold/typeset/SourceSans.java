@@ -14,8 +14,12 @@ import java.util.Map;
 final class SourceSans implements TypeMetrics {
     private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
     private final Map<Face, Font> fonts = new EnumMap<>(Face.class);
+    private final Map<Face, Map<Integer, Double>> advances = new EnumMap<>(Face.class);
 
     SourceSans() {
+        for (Face face : Face.values()) {
+            advances.put(face, new java.util.HashMap<>());
+        }
         fonts.put(Face.REGULAR, font("Regular"));
         fonts.put(Face.BOLD, font("Bold"));
         fonts.put(Face.ITALIC, font("Italic"));
@@ -39,12 +43,8 @@ final class SourceSans implements TypeMetrics {
 
     @Override
     public double width(Face face, String text) {
-        GlyphVector glyphs = glyphs(face, text);
-        double width = 0;
-        for (int i = 0; i < glyphs.getNumGlyphs(); i++) {
-            width += glyphs.getGlyphMetrics(i).getAdvanceX();
-        }
-        return width;
+        return text.codePoints().mapToDouble(code -> advances.get(face).computeIfAbsent(code, unseen ->
+                (double) glyphs(face, Character.toString(code)).getGlyphMetrics(0).getAdvanceX())).sum();
     }
 
     @Override

@@ -1,7 +1,6 @@
 package org.fieldfold.typeset;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
@@ -13,10 +12,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Bindings of numbers, dashes and names are common practice of the trade, no source. */
 class WordSplitterTest {
-    private static final Remarks REMARKS = new Remarks();
-
     private static List<Word> split(Run... runs) {
-        return new WordSplitter(new FixedWidth(), REMARKS).split(List.of(runs), Voice.TEXT, Samples.span());
+        return WordSplitter.split(List.of(runs), Voice.TEXT, new FixedWidth()).words();
     }
 
     private static String text(Word word) {
@@ -69,11 +66,8 @@ class WordSplitterTest {
 
     @Test
     void aCharacterThatTheTypeLacksIsSaidAndDrawnAsAQuestion() {
-        Remarks remarks = new Remarks();
-        List<Word> words = new WordSplitter(new FixedWidth(), remarks)
-                .split(List.of(Run.plain("cold ☃ now")), Voice.TEXT, Samples.span());
-        assertEquals("?", text(words.get(1)));
-        assertEquals("glyph-missing", remarks.findings().get(0).rule());
-        assertTrue(remarks.findings().get(0).message().contains("U+2603"), remarks.findings().toString());
+        WordSplitter.Cut cut = WordSplitter.split(List.of(Run.plain("cold ☃ now")), Voice.TEXT, new FixedWidth());
+        assertEquals("?", text(cut.words().get(1)));
+        assertEquals(List.of(new WordSplitter.Missing(Face.REGULAR, 0x2603)), cut.missing());
     }
 }
