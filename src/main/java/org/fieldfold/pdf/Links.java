@@ -30,6 +30,9 @@ final class Links {
     static List<COSDictionary> write(Sheet sheet, List<COSDictionary> pages) {
         Links links = new Links(pages);
         for (TagNode node : sheet.tree().nodes()) {
+            if (node.links().isEmpty()) {
+                continue;
+            }
             Map<OnPage, List<TagNode.LinkPlace>> grouped = new LinkedHashMap<>();
             for (TagNode.LinkPlace link : node.links()) {
                 grouped.computeIfAbsent(new OnPage(link.page(), link.address()), unseen -> new ArrayList<>()).add(link);

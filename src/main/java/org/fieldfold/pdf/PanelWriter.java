@@ -1,5 +1,6 @@
 package org.fieldfold.pdf;
 
+import org.fieldfold.fold.Insets;
 import org.fieldfold.typeset.Face;
 import org.fieldfold.typeset.Mark;
 import org.fieldfold.typeset.Tag;
@@ -136,9 +137,10 @@ final class PanelWriter {
     }
 
     /** A word across the panel in outline letters, so thin that whatever is printed over them can be read. */
-    void proof(String word) {
+    void proof(String word, Insets around) {
         pen.enterArtifact();
-        ProofWord placed = ProofWord.of(word, sheet.type().metrics(), frame.width(), frame.height());
+        ProofWord placed = ProofWord.of(word, sheet.type().metrics(), frame.width() - around.left() - around.right(),
+                frame.height() - around.top() - around.bottom()).moved(around.left(), around.bottom());
         pen.line(Mark.Ink.BLACK, ProofWord.LINE);
         pen.outline(placed, word);
     }

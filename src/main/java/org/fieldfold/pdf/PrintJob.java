@@ -23,6 +23,11 @@ import org.fieldfold.typeset.SetPanel;
 public record PrintJob(String title, String subject, String language, int year, String publisher, LocalDate issued,
         SetGuide guide, Imposition imposition, SheetWords words, Optional<String> proof) {
     public PrintJob {
+        for (String text : new String[] {title, subject, publisher}) {
+            if (text.codePoints().anyMatch(Character::isISOControl)) {
+                throw new IllegalArgumentException("a control character in \"" + text + "\"");
+            }
+        }
         if (title.isBlank()) {
             throw new IllegalArgumentException("a sheet needs a title");
         }

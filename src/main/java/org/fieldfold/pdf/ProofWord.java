@@ -4,7 +4,7 @@ import org.fieldfold.typeset.Face;
 import org.fieldfold.typeset.TypeMetrics;
 
 /**
- * Where a word lies that runs up across a whole panel: as large as fits, from lower left to upper right, y up.
+ * Where a word lies that runs up across a box: as large as fits, from lower left to upper right, y up.
  *
  * @param x of the first letter's foot
  */
@@ -27,5 +27,9 @@ record ProofWord(double size, double x, double y, double cos, double sin) {
         double x = (width - size * across) / 2 + size * cap * sin;
         double y = (height - size * up) / 2;
         return new ProofWord(size, x, y, cos, sin);
+    }
+
+    ProofWord moved(double right, double up) {
+        return new ProofWord(size, x + right, y + up, cos, sin);
     }
 }

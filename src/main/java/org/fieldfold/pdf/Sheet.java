@@ -57,7 +57,7 @@ final class Sheet {
         SheetPage page = page(slot.side());
         starts.put(place, new PanelPlace(page.index(), frame.box(0, 0, frame.width(), frame.height())));
         PanelWriter writer = PanelWriter.begin(this, page, frame);
-        job.proof().ifPresent(writer::proof);
+        job.proof().ifPresent(word -> writer.proof(word, slot.live()));
         for (Mark mark : panel.marks()) {
             writer.draw(mark);
         }

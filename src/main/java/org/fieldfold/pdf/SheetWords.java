@@ -20,12 +20,13 @@ import java.util.TreeSet;
  * @param bar beside a bar of 100 mm: what to do when it is not as long
  * @param turnOver where the reader goes on on the other side
  * @param marks what the two kinds of fold marks mean
+ * @param cut along a cut
  */
 public record SheetWords(String front, String back, String only, String shortEdge, String longEdge, String bar,
-        String turnOver, String marks) {
+        String turnOver, String marks, String cut) {
 
     public SheetWords {
-        for (String words : List.of(front, back, only, shortEdge, longEdge, bar, turnOver, marks)) {
+        for (String words : List.of(front, back, only, shortEdge, longEdge, bar, turnOver, marks, cut)) {
             if (words.isBlank()) {
                 throw new IllegalArgumentException("words for the edge of the sheet are missing");
             }
@@ -47,7 +48,7 @@ public record SheetWords(String front, String back, String only, String shortEdg
         }
         return new SheetWords(word(words, "front"), word(words, "back"), word(words, "only"),
                 word(words, "short-edge"), word(words, "long-edge"), word(words, "bar"), word(words, "turn-over"),
-                word(words, "marks"));
+                word(words, "marks"), word(words, "cut"));
     }
 
     private static String word(Properties words, String key) {
@@ -57,7 +58,7 @@ public record SheetWords(String front, String back, String only, String shortEdg
     /** The characters in them, and those of the ruler's numbers. */
     Set<Integer> characters() {
         Set<Integer> found = new TreeSet<>();
-        (front + back + only + shortEdge + longEdge + bar + turnOver + marks + "0123456789 mminch")
+        (front + back + only + shortEdge + longEdge + bar + turnOver + marks + cut + "0123456789 mminch")
                 .codePoints().forEach(found::add);
         return found;
     }

@@ -2,9 +2,12 @@ package org.fieldfold.pdf;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Locale;
+import java.util.Map;
 import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSInteger;
 import org.apache.pdfbox.cos.COSName;
@@ -20,6 +23,15 @@ final class StructureTree {
     private static final COSName PG = COSName.getPDFName("Pg");
     private static final COSName LANG = COSName.getPDFName("Lang");
     private static final COSName ID = COSName.getPDFName("ID");
+
+    private static final int NO_PAGE = -1;
+    private static final Map<Tag.Role, COSName> ROLES = new EnumMap<>(Tag.Role.class);
+
+    static {
+        for (Tag.Role role : Tag.Role.values()) {
+            ROLES.put(role, COSName.getPDFName(role.pdfName()));
+        }
+    }
 
     private final List<COSDictionary> pages;
     private final COSDictionary root = new COSDictionary();
@@ -55,7 +67,7 @@ final class StructureTree {
         Tag tag = node.tag();
         COSDictionary element = node.element();
         element.setItem(COSName.TYPE, STRUCT_ELEM);
-        element.setItem(COSName.S, COSName.getPDFName(tag.role().pdfName()));
+        element.setItem(COSName.S, ROLES.get(tag.role()));
         element.setItem(COSName.P, parent);
         if (!tag.title().isEmpty()) {
             element.setString(COSName.T, tag.title());
@@ -67,7 +79,7 @@ final class StructureTree {
             element.setString(COSName.ALT, tag.alt());
         }
         if (tag.role() == Tag.Role.NOTE) {
-            COSString id = new COSString(String.format(java.util.Locale.ROOT, "note%05d", names.size() / 2 + 1));
+            COSString id = new COSString(String.format(Locale.ROOT, "note%05d", names.size() / 2 + 1));
             element.setItem(ID, id);
             names.add(id);
             names.add(element);
@@ -78,10 +90,16 @@ final class StructureTree {
 
     /** What belongs to the element itself stands between its children where it was drawn between them. */
     private void kids(TagNode node, COSDictionary element) {
-        Optional<Integer> own = node.contents().stream().map(TagNode.Content::page).findFirst();
-        own.ifPresent(page -> element.setItem(PG, pages.get(page)));
-        List<TagNode.Content> contents = new ArrayList<>(node.contents());
-        contents.sort(Comparator.comparingInt(TagNode.Content::place));
+        List<TagNode.Content> contents = node.contents();
+        if (!node.links().isEmpty()) {
+            // they were added behind what they belong to
+            contents = new ArrayList<>(contents);
+            contents.sort(Comparator.comparingInt(TagNode.Content::place));
+        }
+        int own = contents.isEmpty() ? NO_PAGE : contents.get(0).page();
+        if (own != NO_PAGE) {
+            element.setItem(PG, pages.get(own));
+        }
         COSArray kids = new COSArray();
         int next = 0;
         for (TagNode child : node.children()) {
@@ -105,8 +123,8 @@ final class StructureTree {
         return node.tag().role() == Tag.Role.CELL || node.tag().role() == Tag.Role.HEADER_CELL;
     }
 
-    private org.apache.pdfbox.cos.COSBase kid(TagNode.Content content, Optional<Integer> own) {
-        if (content instanceof TagNode.Marked marked && own.isPresent() && own.get() == content.page()) {
+    private COSBase kid(TagNode.Content content, int own) {
+        if (content instanceof TagNode.Marked marked && own == content.page()) {
             return COSInteger.get(marked.id());
         }
         COSDictionary kid = new COSDictionary();

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.fieldfold.fold.FlipEdge;
 import org.fieldfold.fold.FoldSchemes;
 import org.fieldfold.fold.Imposition;
@@ -78,18 +79,66 @@ final class SampleGuide {
             guide.paragraph();
             guide.list();
             guide.table();
-            guide.figure();
+            boolean last = slot.reading() == imposition.slots().size();
+            if (!last) {
+                guide.figure();
+            }
             guide.box();
             guide.link();
             guide.note();
-            if (slot.reading() == imposition.slots().size()) {
+            if (last) {
                 guide.code();
             }
             carried = guide.section.add(Tag.Role.PARAGRAPH);
             guide.words(Face.REGULAR, "Read " + slot.reading() + ": begun on one panel, ", carried, Mark.Ink.BLACK);
             guide.panels.add(new SetPanel(slot.reading(), guide.marks));
         }
-        return new SetGuide(guide.panels, guide.document, SIZE, List.of(), List.of());
+        return guide.done();
+    }
+
+    /** Panels with nothing on them. */
+    static SetGuide bare(Imposition imposition) {
+        return new SampleGuide(imposition).done();
+    }
+
+    /** One line of text at a place on the first panel. */
+    static SetGuide line(Imposition imposition, String text, double x, double y) {
+        SampleGuide guide = new SampleGuide(imposition);
+        Tag tag = guide.document.add(Tag.Role.PARAGRAPH);
+        guide.panels.add(new SetPanel(1, List.of(new Mark.Words(x, y, Face.REGULAR, SIZE, Mark.Ink.BLACK, text,
+                Optional.of(tag)))));
+        return guide.done();
+    }
+
+    private SetGuide done() {
+        return new SetGuide(panels, document, SIZE, List.of(), List.of());
+    }
+
+    /** A guide with as much on each panel as a pocket guide has: some 45 lines, two drawings, a table, a list. */
+    static SetGuide full(Imposition imposition, Set<String> figures) {
+        SampleGuide guide = new SampleGuide(imposition);
+        List<String> drawings = List.copyOf(figures);
+        int next = 0;
+        for (PanelSlot slot : imposition.slots()) {
+            guide.begin(slot);
+            guide.heading(slot.reading());
+            for (int i = 0; i < 2; i++) {
+                Tag figure = guide.section.addFigure("A drawing");
+                guide.marks.add(new Mark.Drawing(drawings.get(next++ % drawings.size()), guide.left() + 50 * i,
+                        guide.y, 40, 40, figure));
+            }
+            guide.y += 50;
+            for (int i = 0; i < 5; i++) {
+                guide.paragraph();
+                guide.list();
+            }
+            guide.table();
+            guide.box();
+            guide.link();
+            guide.note();
+            guide.panels.add(new SetPanel(slot.reading(), guide.marks));
+        }
+        return guide.done();
     }
 
     private void begin(PanelSlot next) {
@@ -126,7 +175,7 @@ final class SampleGuide {
 
     private void list() {
         Tag list = section.add(Tag.Role.LIST);
-        for (String line : List.of("Plant far from last year’s field. ", "Straw between rows. ")) {
+        for (String line : List.of("Plant far from last year. ", "Straw between rows. ")) {
             Tag item = list.add(Tag.Role.ITEM);
             marks.add(new Mark.Words(left(), y, Face.REGULAR, SIZE, Mark.Ink.BLACK, "– ",
                     Optional.of(item.add(Tag.Role.LABEL))));

@@ -1,0 +1,111 @@
+package org.fieldfold.pdf;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.fieldfold.fold.FlipEdge;
+import org.fieldfold.fold.Imposition;
+import org.fieldfold.fold.Paper;
+import org.fieldfold.typeset.Mark;
+import org.fieldfold.typeset.SetGuide;
+import org.fieldfold.typeset.SetPanel;
+import org.fieldfold.typeset.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class FigureTest {
+    private static final Imposition MAP = SampleGuide.imposition("map", Paper.LETTER, FlipEdge.SHORT);
+
+    private static byte[] print(byte[] figure, double width, double height) {
+        Press press = Press.of(Map.of("it", figure));
+        Tag document = Tag.document();
+        Tag tag = document.addFigure("what it shows");
+        SetGuide guide = new SetGuide(List.of(new SetPanel(1, List.of(new Mark.Drawing("it", 30, 40, width, height,
+                tag)))), document, 8, List.of(), List.of());
+        PrintJob job = SampleGuide.job(MAP, guide, Optional.empty());
+        press.freeze(job.characters());
+        return press.print(job);
+    }
+
+    private static byte[] svg(String inside) {
+        return ("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 40 20\">" + inside + "</svg>")
+                .getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static byte[] picture(String format, int type) throws IOException {
+        BufferedImage image = new BufferedImage(40, 20, type);
+        Graphics2D paint = image.createGraphics();
+        paint.setColor(Color.RED);
+        paint.fillRect(0, 0, 20, 20);
+        paint.dispose();
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        assertTrue(ImageIO.write(image, format, out));
+        return out.toByteArray();
+    }
+
+    @Test
+    void drawingsComeOutAsPathsWhereTheyArePlaced() throws IOException {
+        byte[] pdf = print(svg("<defs><linearGradient id=\"a\"><stop offset=\"0\" stop-color=\"#f00\"/>"
+                + "<stop offset=\"1\" stop-color=\"#00f\"/></linearGradient><clipPath id=\"c\">"
+                + "<circle cx=\"10\" cy=\"10\" r=\"9\"/></clipPath></defs>"
+                + "<rect width=\"20\" height=\"20\" fill=\"#000\"/><path d=\"M20 0h20v20z\" fill=\"url(#a)\""
+                + " opacity=\"0.5\"/><g clip-path=\"url(#c)\"><path d=\"M0 0h9v9\" stroke=\"#0a0\"/></g>"), 80, 40);
+        assertEquals(List.of(), Conformance.failures(pdf));
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            PageBox box = PanelFrame.of(MAP.slot(1), MAP.sheetHeight()).box(30, 40, 80, 40);
+            BufferedImage page = new PDFRenderer(document).renderImageWithDPI(MAP.slot(1).side().ordinal(), 72);
+            int y = (int) (MAP.sheetHeight() - (box.bottom() + box.top()) / 2);
+            int left = page.getRGB((int) box.left() + 8, y) & 0xffffff;
+            int outside = page.getRGB((int) box.left() - 4, y) & 0xffffff;
+            int right = page.getRGB((int) box.right() - 8, y) & 0xffffff;
+            int black = MAP.slot(1).rotation() == 180 ? right : left;
+            assertEquals(0, black);
+            assertEquals(0xffffff, outside);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"png, 1", "png, 2", "png, 10", "png, 13", "jpg, 1", "jpg, 10"})
+    void picturesKeepBothStandards(String format, int type) throws IOException {
+        byte[] figure = picture(format, type);
+        assertEquals(2, Press.of(Map.of("it", figure)).shapes().aspect("it"));
+        assertEquals(List.of(), Conformance.failures(print(figure, 80, 40)));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"<text>x</text>", "<pattern/>", "<g mask=\"url(#m)\"/>", "<rect filter=\"url(#f)\"/>",
+            "<image href=\"http://fieldfold.example/x.png\"/>", "<use href=\"other.svg#a\"/>", "<script/>",
+            "<foreignObject/>", "<g>"})
+    void refusesWhatIsNotPrinted(String inside) {
+        String message = assertThrows(IllegalArgumentException.class, () -> Press.of(Map.of("it", svg(inside))))
+                .getMessage();
+        assertTrue(message.startsWith("figure it"), message);
+    }
+
+    @Test
+    void refusesWhatIsNoFigure() {
+        for (String text : List.of("", "no", "<html/>", "<svg xmlns=\"http://www.w3.org/2000/svg\"/>",
+                "<!DOCTYPE svg [<!ENTITY a SYSTEM \"file:/etc/hostname\">]><svg viewBox=\"0 0 1 1\">&a;</svg>")) {
+            assertThrows(IllegalArgumentException.class,
+                    () -> Press.of(Map.of("it", text.getBytes(StandardCharsets.UTF_8))), text);
+        }
+        byte[] cut = new byte[] {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10, 0};
+        assertThrows(IllegalArgumentException.class, () -> Press.of(Map.of("it", cut)));
+    }
+}
