@@ -8,15 +8,17 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
-import org.fieldfold.check.Rule;
 import org.fieldfold.check.Rulebook;
 import org.fieldfold.content.BaseLoader;
 import org.fieldfold.content.Draft;
 import org.fieldfold.content.FormRule;
 import org.fieldfold.content.InputFile;
 import org.fieldfold.content.LoadedBase;
+import org.fieldfold.content.Nearest;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
 import org.fieldfold.output.Manifest;
@@ -95,10 +97,17 @@ public final class Compiler {
         }
     }
 
-    /** The names of all rules, sorted. */
-    public static List<String> ruleNames() {
-        return Stream.concat(Rulebook.rules().stream().map(Rule::id),
-                Stream.of(FormRule.values()).map(FormRule::id)).sorted().toList();
+    /** All rules by name, each with what it asks in one sentence. */
+    public static SortedMap<String, String> rules() {
+        SortedMap<String, String> rules = new TreeMap<>();
+        Rulebook.rules().forEach(rule -> rules.put(rule.id(), Rulebook.summary(rule.id()).orElse("")));
+        Stream.of(FormRule.values()).forEach(rule -> rules.put(rule.id(), rule.summary()));
+        return rules;
+    }
+
+    /** The rule whose name is most like {@code name}, when one is near. */
+    public static Optional<String> nearestRule(String name) {
+        return Nearest.to(name, rules().keySet());
     }
 
     /** A new file of a kind; see {@link Draft}. */

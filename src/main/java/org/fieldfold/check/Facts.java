@@ -7,20 +7,24 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.Figure;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.Text;
-import org.fieldfold.prose.Prose;
 import org.fieldfold.source.Span;
 
-/** Walks over every text of the base, wherever it stands in a record, with its place in the file. */
+/** Walks over all words of the base, wherever they stand in a record, with their place in the file. */
 final class Facts {
     /**
-     * One text.
+     * One text, or one line of words.
      *
      * @param key the key under which it stands, as in {@code looks}
-     * @param length which length of the text it is, as in {@code pocket}
+     * @param length which length of the text it is, as in {@code pocket}; {@code line} for words without lengths
+     * @param words without marks of style
      */
-    record Written(String key, String length, Prose prose, Span span) {
+    record Written(String key, String length, String words, Span span) {
+        boolean forPocket() {
+            return !length.equals("handbook");
+        }
     }
 
     private Facts() {
@@ -33,18 +37,25 @@ final class Facts {
         all.addAll(base.enemies().values());
         all.addAll(base.practices().values());
         all.addAll(base.guides().values());
+        all.addAll(base.figures().values());
         all.forEach(placed -> walk(placed, placed.value(), new ArrayList<>(), visitor));
+        base.chapters().values().forEach(chapter -> visitor.accept(new Written("chapter", "handbook",
+                chapter.value().title() + ". " + chapter.value().body().words(), chapter.at())));
     }
 
     private static void walk(Placed<?> placed, Object value, List<Object> path, Consumer<Written> visitor) {
         if (value instanceof Text text) {
             String key = key(path);
             Span span = placed.at(path.toArray());
-            visitor.accept(new Written(key, "pocket", text.pocket(), inner(placed, path, "pocket", span)));
+            visitor.accept(new Written(key, "pocket", text.pocket().words(), inner(placed, path, "pocket", span)));
             text.handbook().ifPresent(prose -> visitor.accept(
-                    new Written(key, "handbook", prose, inner(placed, path, "handbook", span))));
+                    new Written(key, "handbook", prose.words(), inner(placed, path, "handbook", span))));
             text.garden().ifPresent(prose -> visitor.accept(
-                    new Written(key, "garden", prose, inner(placed, path, "garden", span))));
+                    new Written(key, "garden", prose.words(), inner(placed, path, "garden", span))));
+        } else if (value instanceof String words) {
+            visitor.accept(new Written(key(path), "line", words, placed.at(path.toArray())));
+        } else if (value instanceof Figure figure) {
+            walk(placed, figure.note(), path, visitor);
         } else if (value instanceof Optional<?> optional) {
             optional.ifPresent(inside -> walk(placed, inside, path, visitor));
         } else if (value instanceof List<?> list) {

@@ -9,7 +9,7 @@ import org.fieldfold.entry.LookAlike;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.source.Finding;
 
-/** When one animal is taken for another, both entries say so. */
+/** When one animal is taken for another, both entries say so; nothing is taken for itself. */
 final class LookAlikeOneWay implements Rule {
     @Override
     public String id() {
@@ -27,6 +27,11 @@ final class LookAlikeOneWay implements Rule {
             Consumer<Finding> found) {
         for (int i = 0; i < others.size(); i++) {
             String other = others.get(i).entry();
+            if (other.equals(self)) {
+                found.accept(Finding.error(placed.at("look-alikes", i, "entry"), id(), "expected another animal than '"
+                        + self + "' itself, found '" + other + "'", "name the one that it is mistaken for"));
+                continue;
+            }
             Optional<List<LookAlike>> back = Optional.ofNullable(base.pests().get(other))
                     .map(pest -> pest.value().lookAlikes())
                     .or(() -> Optional.ofNullable(base.enemies().get(other)).map(enemy -> enemy.value().lookAlikes()));

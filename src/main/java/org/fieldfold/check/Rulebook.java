@@ -16,6 +16,7 @@ import org.fieldfold.source.Finding;
 /** All rules of substance, in the order in which a reviewer would ask them. A new rule is one line here. */
 public final class Rulebook {
     private static final List<Rule> RULES = List.of(
+            new DescriptionMissing(),
             new NoMonitoring(),
             new ThresholdMissing(),
             new ThresholdIncomplete(),
@@ -38,6 +39,7 @@ public final class Rulebook {
             new TunnelWithoutWaterAndAir(),
             new MaterialIncomplete(),
             new GroupCodeForm(),
+            new SignalWordUnfit(),
             new LabelNotChecked(),
             new ScientificNameForm(),
             new SizesContradict(),
@@ -53,7 +55,10 @@ public final class Rulebook {
             new SourceMissing(),
             new SourceUnused(),
             new EntryInNoGuide(),
+            new CropUnused(),
             new GuideUnfit(),
+            new SheetUnknown(),
+            new OfficeUnserved(),
             new InkTooPale(),
             new EditionDates());
 
@@ -71,6 +76,11 @@ public final class Rulebook {
         RULES.forEach(rule -> rule.check(base, asOf, found));
         Collections.sort(findings);
         return List.copyOf(findings);
+    }
+
+    /** What a rule asks, in one sentence: the first paragraph of its page; empty when there is no such rule. */
+    public static Optional<String> summary(String id) {
+        return explain(id).map(page -> page.split("\n\n", 3)[1].replace('\n', ' '));
     }
 
     /**

@@ -16,6 +16,9 @@ final class SourceUnused implements Rule {
 
     @Override
     public void check(ContentBase base, LocalDate asOf, Consumer<Finding> found) {
+        if (!base.unread().isEmpty()) {
+            return; // an entry that could not be read may lean on it
+        }
         Set<String> used = new HashSet<>();
         base.reviewed().forEach(placed -> used.addAll(placed.value().sources()));
         base.materials().values().forEach(material -> used.addAll(material.value().sources()));

@@ -2,6 +2,7 @@ package org.fieldfold.check;
 
 import java.math.BigDecimal;
 import java.util.Locale;
+import org.fieldfold.entry.SizeRange;
 import org.fieldfold.entry.StageWindow;
 
 /** Values as a message shows them: the way they are written in the files. */
@@ -16,6 +17,10 @@ final class Words {
 
     static String of(Enum<?> word) {
         return word.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    static String of(SizeRange size) {
+        return of(size.from()) + " to " + of(size.to()) + " mm";
     }
 
     static String of(StageWindow window) {

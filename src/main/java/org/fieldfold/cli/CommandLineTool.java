@@ -51,6 +51,9 @@ final class CommandLineTool implements Runnable {
         if (cause instanceof java.nio.file.NoSuchFileException missing) {
             return "expected a file or folder at " + missing.getFile() + ", found nothing there";
         }
+        if (cause instanceof java.nio.file.NotDirectoryException missing) {
+            return "expected a folder at " + missing.getFile() + ", found none";
+        }
         if (cause instanceof java.nio.file.AccessDeniedException denied) {
             return "no permission for " + denied.getFile();
         }

@@ -22,13 +22,16 @@ final class ExplainCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (rule == null) {
-            Compiler.ruleNames().forEach(terminal.out()::println);
+            int widest = Compiler.rules().keySet().stream().mapToInt(String::length).max().orElse(0);
+            Compiler.rules().forEach((name, asks) ->
+                    terminal.out().println(name + " ".repeat(widest + 2 - name.length()) + asks));
             return 0;
         }
         Optional<String> page = Compiler.explain(rule);
         if (page.isEmpty()) {
-            terminal.err().println("expected the name of a rule, found '" + rule
-                    + "'; 'fieldfold explain' without a name lists them");
+            terminal.err().println("fieldfold: expected the name of a rule, found '" + rule + "'; "
+                    + Compiler.nearestRule(rule).map(near -> "did you mean '" + near + "'?")
+                            .orElse("'fieldfold explain' without a name lists them"));
             return 2;
         }
         terminal.out().print(page.get());

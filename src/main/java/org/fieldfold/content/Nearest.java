@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** The known word that was probably meant. */
-final class Nearest {
+public final class Nearest {
     private Nearest() {
     }
 
@@ -14,7 +14,7 @@ final class Nearest {
      * The known word with the fewest slips of the key (letter added, left out, changed, or two exchanged) from what
      * was found; empty when more than a third of it would have to change. Of several, the first in order.
      */
-    static Optional<String> to(String found, Collection<String> known) {
+    public static Optional<String> to(String found, Collection<String> known) {
         String plain = plain(found);
         int most = Math.max(1, Math.min(plain.length(), 40) / 3);
         return known.stream()

@@ -9,6 +9,8 @@ import java.util.Map;
 final class Ranges {
     private static final Shape.Range BBCH = new Shape.Range(0, 99);
     private static final Shape.Range COUNT = new Shape.Range(1, 1_000_000);
+    /** Toxicity categories I to IV, 40 CFR 156.62. */
+    private static final Shape.Range CATEGORY = new Shape.Range(1, 4);
     private static final Shape.Range MILLIMETRES = new Shape.Range(0, 1_000);
 
     private static final Map<String, Shape.Range> BY_COMPONENT = Map.ofEntries(
@@ -21,7 +23,9 @@ final class Ranges {
             Map.entry("Monitoring.everyDays", new Shape.Range(1, 366)),
             Map.entry("Threshold.value", new Shape.Range(0, 1_000_000)), Map.entry("Threshold.per", COUNT),
             Map.entry("Threshold.days", new Shape.Range(1, 366)),
-            Map.entry("Practice.tier", new Shape.Range(1, 2)),
+            Map.entry("Toxicity.oral", CATEGORY), Map.entry("Toxicity.dermal", CATEGORY),
+            Map.entry("Toxicity.inhalation", CATEGORY), Map.entry("Toxicity.eye", CATEGORY),
+            Map.entry("Toxicity.skin", CATEGORY), Map.entry("Practice.tier", new Shape.Range(1, 2)),
             Map.entry("Edition.year", new Shape.Range(1900, 2999)),
             Map.entry("Edition.maxAgeMonths", new Shape.Range(1, 600)),
             Map.entry("Source.year", new Shape.Range(1500, 2999)));

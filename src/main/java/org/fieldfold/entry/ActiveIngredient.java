@@ -17,6 +17,7 @@ public record ActiveIngredient(
         @Describe("how bees are kept safe") Optional<Text> beeNote,
         @Describe("true when only a licensed applicator may buy and use it") boolean restrictedUse,
         @Describe("signal words found on its labels") List<SignalWord> signalWords,
+        @Describe("toxicity categories of its most toxic product") Optional<Toxicity> toxicity,
         @Describe("day on which labels were last looked at") Optional<LocalDate> labelChecked,
         @Describe("ids of the sources") List<String> sources) {
 }
