@@ -18,9 +18,10 @@ final class BeesAtFlowering implements PestRule {
     @Override
     public void check(Placed<PestEntry> pest, ContentBase base, LocalDate asOf, Consumer<Finding> found) {
         Controls.insecticides(pest.value()).forEach((i, use) -> {
-            if (use.stages().map(StageWindow.FLOWERING::overlaps).orElse(false) && use.bees().isEmpty()) {
-                found.accept(Finding.error(pest.at("controls", i), id(), "expected a bee note for " + use.material()
-                        + ", used at BBCH " + Words.of(use.stages().get()) + " over flowering (60-69), found none",
+            if (use.stages().filter(StageWindow.FLOWERING::overlaps).isPresent() && use.bees().isEmpty()) {
+                found.accept(Finding.error(pest.at("controls", i), id(), "expected a bee note for "
+                        + use.material() + ", used at BBCH " + Words.of(use.stages().get())
+                        + " over flowering (60-69), found none",
                         "add 'bees:', or end its 'stages:' before 60"));
             }
         });

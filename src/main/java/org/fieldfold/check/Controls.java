@@ -15,7 +15,8 @@ import org.fieldfold.entry.PracticeKind;
 /** Looks at the measures of an entry, each with its position in the file's list. */
 final class Controls {
     /** Practices that put something between a flying insect and the crop. */
-    private static final Set<PracticeKind> COVERS = EnumSet.of(PracticeKind.ROW_COVER, PracticeKind.INSECT_NET,
+    private static final Set<PracticeKind> COVERS = EnumSet.of(PracticeKind.ROW_COVER,
+            PracticeKind.INSECT_NET,
             PracticeKind.LOW_TUNNEL, PracticeKind.HIGH_TUNNEL_SCREEN);
 
     private Controls() {

@@ -7,7 +7,10 @@ import java.util.function.Consumer;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.source.Finding;
 
-/** A crop that no entry names has nothing to be said about it: a slip, or left over from something that was cut. */
+/**
+ * A crop that no entry names has nothing to be said about it: a slip, or left over from something that was
+ * cut.
+ */
 final class CropUnused implements Rule {
     @Override
     public String id() {

@@ -20,17 +20,22 @@ final class DegreeDaysContradict implements PestRule {
     @Override
     public void check(Placed<PestEntry> pest, ContentBase base, LocalDate asOf, Consumer<Finding> found) {
         for (int i = 0; i < pest.value().monitoring().size(); i++) {
-            List<DegreeDayEvent> events = pest.value().monitoring().get(i).season().map(Season::events).orElse(List.of());
+            List<DegreeDayEvent> events = pest.value().monitoring().get(i).season().map(Season::events)
+                    .orElse(List.of());
             for (int j = 0; j < events.size(); j++) {
                 DegreeDayEvent event = events.get(j);
                 if (!(event.sum() > 0) || event.upper().map(upper -> upper <= event.lower()).orElse(false)) {
-                    found.accept(Finding.error(pest.at("monitoring", i, "season", "events", j), id(), "expected a sum above 0 "
-                            + "and a lower threshold below the upper, found sum " + Words.of(event.sum()) + ", lower "
-                            + Words.of(event.lower()) + ", upper " + event.upper().map(Words::of).orElse("none"),
+                    found.accept(Finding.error(pest.at("monitoring", i, "season", "events", j), id(),
+                            "expected a sum above 0 "
+                            + "and a lower threshold below the upper, found sum " + Words.of(event.sum())
+                            + ", lower " + Words.of(event.lower()) + ", upper " + event.upper().map(Words::of)
+                            .orElse("none"),
                             "all three are in the event's own unit"));
                 } else if (event.start().isPresent() == event.biofix().isPresent()) {
-                    found.accept(Finding.error(pest.at("monitoring", i, "season", "events", j), id(), "expected either "
-                            + "'start:' or 'biofix:', found " + (event.start().isPresent() ? "both" : "neither"),
+                    found.accept(Finding.error(pest.at("monitoring", i, "season", "events", j), id(),
+                            "expected either "
+                            + "'start:' or 'biofix:', found "
+                            + (event.start().isPresent() ? "both" : "neither"),
                             "a sum runs from a date or from what is seen, not from both"));
                 }
             }

@@ -8,7 +8,10 @@ import org.fieldfold.entry.PestEntry;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.source.Finding;
 
-/** Before anything is counted it is named: which crops a pest harms, what it looks like and what it does to them. */
+/**
+ * Before anything is counted it is named: which crops a pest harms, what it looks like and what it does to
+ * them.
+ */
 final class DescriptionMissing implements Rule {
     @Override
     public String id() {

@@ -16,17 +16,21 @@ final class EditionDates implements Rule {
     @Override
     public void check(ContentBase base, LocalDate asOf, Consumer<Finding> found) {
         Edition edition = base.edition().value();
-        if (edition.issued().isAfter(edition.validUntil()) || !edition.validFrom().isBefore(edition.validUntil())) {
+        if (edition.issued().isAfter(edition.validUntil()) || !edition.validFrom()
+                .isBefore(edition.validUntil())) {
             found.accept(Finding.error(base.edition().at("valid-until"), id(), "expected a last day after "
                     + edition.validFrom() + " and " + edition.issued() + ", found " + edition.validUntil(),
                     "'issued', 'valid-from' and 'valid-until' follow each other"));
         } else if (edition.validFrom().plusMonths(LONGEST_MONTHS).isBefore(edition.validUntil())) {
-            found.accept(Finding.error(base.edition().at("valid-until"), id(), "expected an edition that holds for at most "
-                    + LONGEST_MONTHS + " months, found " + edition.validFrom() + " to " + edition.validUntil(),
+            found.accept(Finding.error(base.edition().at("valid-until"), id(),
+                    "expected an edition that holds for at most "
+                    + LONGEST_MONTHS + " months, found " + edition.validFrom() + " to "
+                    + edition.validUntil(),
                     "last year's advice is not next year's"));
         }
         if (edition.issued().getYear() != edition.year() && edition.validFrom().getYear() != edition.year()) {
-            found.accept(Finding.error(base.edition().at("year"), id(), "expected the year in which the edition is issued or "
+            found.accept(Finding.error(base.edition().at("year"), id(),
+                    "expected the year in which the edition is issued or "
                     + "begins to hold, found " + edition.year(), "change 'year:' or the dates"));
         }
     }

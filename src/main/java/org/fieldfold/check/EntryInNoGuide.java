@@ -20,7 +20,8 @@ final class EntryInNoGuide implements Rule {
         base.guides().values().forEach(guide -> listed.addAll(guide.value().entries()));
         base.pests().forEach((id, pest) -> {
             if (!listed.contains(id)) {
-                found.accept(Finding.warning(pest.at("names", "common"), id(), "expected a guide that lists '" + id
+                found.accept(Finding.warning(pest.at("names", "common"), id(),
+                        "expected a guide that lists '" + id
                         + "', found none", "add it to 'entries:' of a guide"));
             }
         });

@@ -18,7 +18,8 @@ final class Facts {
      * One text, or one line of words.
      *
      * @param key the key under which it stands, as in {@code looks}
-     * @param length which length of the text it is, as in {@code pocket}; {@code line} for words without lengths
+     * @param length which length of the text it is, as in {@code pocket}; {@code line} for words without
+     *     lengths
      * @param words without marks of style
      */
     record Written(String key, String length, String words, Span span) {
@@ -47,7 +48,8 @@ final class Facts {
         if (value instanceof Text text) {
             String key = key(path);
             Span span = placed.at(path.toArray());
-            visitor.accept(new Written(key, "pocket", text.pocket().words(), inner(placed, path, "pocket", span)));
+            visitor.accept(new Written(key, "pocket", text.pocket().words(),
+                    inner(placed, path, "pocket", span)));
             text.handbook().ifPresent(prose -> visitor.accept(
                     new Written(key, "handbook", prose.words(), inner(placed, path, "handbook", span))));
             text.garden().ifPresent(prose -> visitor.accept(

@@ -20,18 +20,21 @@ final class FigureIncomplete implements Rule {
     public void check(ContentBase base, LocalDate asOf, Consumer<Finding> found) {
         for (Placed<Figure> placed : base.figures().values()) {
             FigureNote note = placed.value().note();
-            require(note.alt().map(String::strip).filter(words -> words.length() > 10), "words for those who cannot see it",
+            require(note.alt().map(String::strip).filter(words -> words.length() > 10),
+                    "words for those who cannot see it",
                     "alt: in a sentence", placed, found);
             require(note.credit(), "who made it", "credit:", placed, found);
             require(note.licence(), "a licence", "licence:", placed, found);
             if (note.shows().stage().isPresent()) {
-                require(note.trueSize(), "the true size of the stage it shows", "true-size: {from: 9, to: 11}", placed,
+                require(note.trueSize(), "the true size of the stage it shows",
+                        "true-size: {from: 9, to: 11}", placed,
                         found);
             }
         }
     }
 
-    private void require(Optional<?> fact, String what, String how, Placed<Figure> placed, Consumer<Finding> found) {
+    private void require(Optional<?> fact, String what, String how, Placed<Figure> placed,
+            Consumer<Finding> found) {
         if (fact.isEmpty()) {
             found.accept(Finding.error(placed.at("caption"), id(), "expected " + what + " for figure '"
                     + placed.value().id() + "', found none", "add '" + how + "'"));

@@ -5,9 +5,9 @@ import java.util.regex.Pattern;
 import org.fieldfold.scouting.season.ModeOfAction;
 
 /**
- * Codes of the published mode-of-action classification (IRAC, scheme 11; from memory, not re-read): a main number up to
- * 37, where 26 and 27 are not given, often with a letter for the subgroup; or UN and its kin for what is not known.
- * {@code none} is our own word for a material without a number, such as soap.
+ * Codes of the published mode-of-action classification (IRAC, scheme 11; from memory, not re-read): a main
+ * number up to 37, where 26 and 27 are not given, often with a letter for the subgroup; or UN and its kin for
+ * what is not known. {@code none} is our own word for a material without a number, such as soap.
  */
 final class GroupCode {
     static final String NONE = "none";
@@ -20,7 +20,9 @@ final class GroupCode {
         return code.equals(NONE) || CODE.matcher(code).matches();
     }
 
-    /** The number that a change of materials must change: 4 for 4A; empty for a code that binds no rotation. */
+    /**
+     * The number that a change of materials must change: 4 for 4A; empty for a code that binds no rotation.
+     */
     static Optional<String> mainGroup(String code) {
         if (code.equals(NONE) || !wellFormed(code)) {
             return Optional.empty();

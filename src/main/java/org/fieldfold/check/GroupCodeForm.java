@@ -16,7 +16,8 @@ final class GroupCodeForm implements Rule {
     public void check(ContentBase base, LocalDate asOf, Consumer<Finding> found) {
         base.materials().values().forEach(material -> material.value().group()
                 .filter(code -> !GroupCode.wellFormed(code)).ifPresent(code -> found.accept(Finding.error(
-                        material.at("group"), id(), "expected a code such as 4A, 28 or UN, or none, found '" + code + "'",
+                        material.at("group"), id(), "expected a code such as 4A, 28 or UN, or none, found '"
+                        + code + "'",
                         "look it up in the published classification; the letter is a capital"))));
     }
 }

@@ -10,7 +10,9 @@ import org.fieldfold.entry.PestEntry;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.source.Finding;
 
-/** A guide has crops and entries that belong together, says how to scout, and may be set in some size of type. */
+/**
+ * A guide has crops and entries that belong together, says how to scout, and may be set in some size of type.
+ */
 final class GuideUnfit implements Rule {
     @Override
     public String id() {
@@ -21,15 +23,17 @@ final class GuideUnfit implements Rule {
     public void check(ContentBase base, LocalDate asOf, Consumer<Finding> found) {
         for (Placed<Guide> placed : base.guides().values()) {
             Guide guide = placed.value();
-            require(placed, guide.crops(), "crops", "crops of this guide", "list ids of crops under 'crops:'", found);
-            require(placed, guide.entries(), "entries", "entries in this guide", "list ids of pests under 'entries:'",
+            require(placed, guide.crops(), "crops", "crops of this guide",
+                    "list ids of crops under 'crops:'", found);
+            require(placed, guide.entries(), "entries", "entries in this guide",
+                    "list ids of pests under 'entries:'",
                     found);
             require(placed, guide.scouting(), "scouting", "lines on how to scout", "add 'scouting:'", found);
             entries(placed, base, found);
             crops(placed, base, found);
             guide.type().filter(type -> type.from() > type.to()).ifPresent(type -> found.accept(Finding.error(
-                    placed.at("type"), id(), "expected sizes of type from small to large, found " + Words.of(type.from())
-                    + " to " + Words.of(type.to()), "both are in points")));
+                    placed.at("type"), id(), "expected sizes of type from small to large, found "
+                    + Words.of(type.from()) + " to " + Words.of(type.to()), "both are in points")));
         }
     }
 
@@ -63,9 +67,10 @@ final class GuideUnfit implements Rule {
         for (int i = 0; i < guide.crops().size(); i++) {
             String crop = guide.crops().get(i);
             // an entry that could not be read may be the one that harms it
-            if (pests.size() == guide.entries().size() && pests.stream().noneMatch(pest -> pest.crops().contains(crop))) {
-                found.accept(Finding.warning(placed.at("crops", i), id(), "expected an entry that harms " + crop
-                        + ", found none", "take the crop out, or add an entry"));
+            if (pests.size() == guide.entries().size() && pests.stream()
+                    .noneMatch(pest -> pest.crops().contains(crop))) {
+                found.accept(Finding.warning(placed.at("crops", i), id(), "expected an entry that harms "
+                        + crop + ", found none", "take the crop out, or add an entry"));
             }
         }
     }

@@ -19,11 +19,14 @@ final class InkTooPale implements Rule {
         for (Placed<Crop> crop : base.crops().values()) {
             String ink = crop.value().ink();
             if (!Contrast.isColour(ink)) {
-                found.accept(Finding.error(crop.at("ink"), id(), "expected an ink as #rrggbb, found '" + ink + "'",
+                found.accept(Finding.error(crop.at("ink"), id(), "expected an ink as #rrggbb, found '" + ink
+                        + "'",
                         "six hexadecimal figures behind #, in quotes"));
             } else if (Contrast.ratio(ink, "#ffffff") < 7) {
-                found.accept(Finding.error(crop.at("ink"), id(), "expected an ink with at least 7:1 on white, found " + ink
-                        + " with " + Words.of(StrictMath.floor(Contrast.ratio(ink, "#ffffff") * 100) / 100) + ":1",
+                found.accept(Finding.error(crop.at("ink"), id(),
+                        "expected an ink with at least 7:1 on white, found " + ink
+                        + " with " + Words.of(StrictMath.floor(Contrast.ratio(ink, "#ffffff") * 100) / 100)
+                        + ":1",
                         "take a darker one"));
             }
         }

@@ -7,7 +7,10 @@ import org.fieldfold.entry.PestEntry;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.source.Finding;
 
-/** A material is used on a condition, never as a matter of course (7 CFR 205.206 (e): conditions for use are documented). */
+/**
+ * A material is used on a condition, never as a matter of course (7 CFR 205.206 (e): conditions for use are
+ * documented).
+ */
 final class InsecticideWithoutCondition implements PestRule {
     @Override
     public String id() {
@@ -19,7 +22,8 @@ final class InsecticideWithoutCondition implements PestRule {
         Controls.insecticides(pest.value()).forEach((i, use) -> {
             if (use.when().isEmpty()) {
                 found.accept(Finding.error(pest.at("controls", i), id(), "expected the condition under which "
-                        + use.material() + " is used, found none", "add 'when:', as in 'only past the count'"));
+                        + use.material() + " is used, found none",
+                        "add 'when:', as in 'only past the count'"));
             }
         });
     }

@@ -9,7 +9,9 @@ import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.ThresholdStep;
 import org.fieldfold.source.Finding;
 
-/** The rows of an interval table follow each other without a gap and without saying two things of one catch. */
+/**
+ * The rows of an interval table follow each other without a gap and without saying two things of one catch.
+ */
 final class IntervalTableBroken implements Rule {
     @Override
     public String id() {
@@ -26,7 +28,8 @@ final class IntervalTableBroken implements Rule {
                     boolean backwards = steps.get(j).to().map(to -> to <= from).orElse(false);
                     boolean apart = j > 0 && steps.get(j - 1).to().map(to -> to != from).orElse(true);
                     if (backwards || apart) {
-                        found.accept(Finding.error(pest.at("thresholds", i, "steps", j), id(), "expected a row that begins "
+                        found.accept(Finding.error(pest.at("thresholds", i, "steps", j), id(),
+                                "expected a row that begins "
                                 + "where the one before ends, found from " + Words.of(from) + " to "
                                 + steps.get(j).to().map(Words::of).orElse("the end"),
                                 "each row runs from its 'from' up to, but not including, its 'to'"));

@@ -20,10 +20,11 @@ final class LabelNotChecked implements Rule {
         int months = base.edition().value().maxAgeMonths();
         for (Placed<ActiveIngredient> material : base.materials().values()) {
             Optional<LocalDate> checked = material.value().labelChecked();
-            if (checked.isEmpty() || checked.get().isAfter(asOf) || checked.get().plusMonths(months).isBefore(asOf)) {
+            if (checked.isEmpty() || checked.get().isAfter(asOf) || checked.get().plusMonths(months)
+                    .isBefore(asOf)) {
                 found.accept(Finding.error(material.at("label-checked"), id(), "expected labels of "
-                        + material.value().name() + " looked at within " + months + " months before " + asOf + ", found "
-                        + checked.map(LocalDate::toString).orElse("no date"),
+                        + material.value().name() + " looked at within " + months + " months before " + asOf
+                        + ", found " + checked.map(LocalDate::toString).orElse("no date"),
                         "look at today's labels, then change 'label-checked:'"));
             }
         }

@@ -14,8 +14,8 @@ import org.fieldfold.source.Finding;
 import org.fieldfold.source.Span;
 
 /**
- * A material has its mode-of-action group, its waiting times, its bee hazard and its signal words: at the material, and
- * again at each measure that sends a reader to it.
+ * A material has its mode-of-action group, its waiting times, its bee hazard and its signal words: at the
+ * material, and again at each measure that sends a reader to it.
  */
 final class MaterialIncomplete implements Rule {
     @Override
@@ -29,13 +29,16 @@ final class MaterialIncomplete implements Rule {
             ActiveIngredient material = placed.value();
             require(material.group(), "mode-of-action group", "group: 4A, or group: none", placed, found);
             require(material.phiDays(), "pre-harvest interval", "phi-days: {from: 1, to: 7}", placed, found);
-            require(material.reiHours(), "restricted-entry interval", "rei-hours: {from: 4, to: 12}", placed, found);
+            require(material.reiHours(), "restricted-entry interval", "rei-hours: {from: 4, to: 12}", placed,
+                    found);
             require(material.bees(), "bee hazard", "bees: high, moderate or low", placed, found);
             if (material.bees().filter(hazard -> hazard == BeeHazard.HIGH).isPresent()) {
-                require(material.beeNote(), "how bees are kept safe", "bee-note: in a sentence", placed, found);
+                require(material.beeNote(), "how bees are kept safe", "bee-note: in a sentence", placed,
+                        found);
             }
             if (material.signalWords().isEmpty() && !wordless(material)) {
-                require(Optional.empty(), "signal word of its labels", "signal-words: [caution]", placed, found);
+                require(Optional.empty(), "signal word of its labels", "signal-words: [caution]", placed,
+                        found);
             }
             backwards(material.phiDays(), "phi-days", placed, found);
             backwards(material.reiHours(), "rei-hours", placed, found);
@@ -78,8 +81,9 @@ final class MaterialIncomplete implements Rule {
 
     private void backwards(Optional<Interval> interval, String key, Placed<ActiveIngredient> placed,
             Consumer<Finding> found) {
-        interval.filter(range -> range.from() < 0 || range.from() > range.to()).ifPresent(range -> found.accept(
-                Finding.error(placed.at(key), id(), "expected a range from short to long, found " + range.from()
-                        + " to " + range.to(), "the shortest over all labels stands first")));
+        interval.filter(range -> range.from() < 0 || range.from() > range.to())
+                .ifPresent(range -> found.accept(
+                Finding.error(placed.at(key), id(), "expected a range from short to long, found "
+                + range.from() + " to " + range.to(), "the shortest over all labels stands first")));
     }
 }

@@ -22,7 +22,8 @@ final class NoCaution implements Rule {
         base.pests().values().forEach(pest -> {
             if (!Controls.insecticides(pest.value()).isEmpty() && pest.value().cautions().isEmpty()) {
                 found.accept(Finding.error(pest.at("controls"), id(),
-                        "expected a caution beside the insecticides of this entry, found none", "add 'cautions:'"));
+                        "expected a caution beside the insecticides of this entry, found none",
+                        "add 'cautions:'"));
             }
         });
     }

@@ -17,7 +17,8 @@ final class NoMonitoring implements PestRule {
     @Override
     public void check(Placed<PestEntry> pest, ContentBase base, LocalDate asOf, Consumer<Finding> found) {
         if (pest.value().monitoring().isEmpty()) {
-            found.accept(Finding.error(pest.at("names"), id(), "expected a way to look for this pest, found none",
+            found.accept(Finding.error(pest.at("names"), id(),
+                    "expected a way to look for this pest, found none",
                     "add 'monitoring:' with a method, a sampling unit and a sample size"));
         }
     }

@@ -24,18 +24,24 @@ final class OfficeUnserved implements Rule {
         for (Placed<Office> placed : base.offices().values()) {
             Office office = placed.value();
             if (office.languages().stream().noneMatch(languages::contains)) {
-                found.accept(Finding.error(placed.at("languages"), id(), "expected a language of this edition ("
+                found.accept(Finding.error(placed.at("languages"), id(),
+                        "expected a language of this edition ("
                         + String.join(", ", languages) + "), found " + (office.languages().isEmpty() ? "none"
-                        : String.join(", ", office.languages())), "add one, or the language to edition.yaml"));
+                        : String.join(", ", office.languages())),
+                        "add one, or the language to edition.yaml"));
             }
-            List<String> handed = office.guides().isEmpty() ? new ArrayList<>(base.guides().keySet()) : office.guides();
+            List<String> handed = office.guides().isEmpty() ? new ArrayList<>(base.guides().keySet())
+                    : office.guides();
             for (int i = 0; i < handed.size(); i++) {
-                Object[] path = office.guides().isEmpty() ? new Object[] {"paper"} : new Object[] {"guides", i};
+                Object[] path = office.guides().isEmpty() ? new Object[] {"paper"}
+                        : new Object[] {"guides", i};
                 Optional.ofNullable(base.guides().get(handed.get(i))).map(Placed::value)
                         .filter(guide -> !papers(guide, base).contains(office.paper()))
-                        .ifPresent(guide -> found.accept(Finding.error(placed.at(path), id(), "expected guide '"
+                        .ifPresent(guide -> found.accept(Finding.error(placed.at(path), id(),
+                                "expected guide '"
                                 + guide.id() + "' on the office's paper " + office.paper() + ", found it on "
-                                + String.join(", ", papers(guide, base)), "add the paper to the guide, or name under "
+                                + String.join(", ", papers(guide, base)),
+                                "add the paper to the guide, or name under "
                                 + "'guides:' those that this office hands out")));
             }
         }

@@ -15,8 +15,8 @@ import org.fieldfold.entry.Placed;
 import org.fieldfold.source.Finding;
 
 /**
- * Repeating one mode of action breeds resistance: whoever reads finds something to change to, by the main number of
- * the group. Materials without a number, such as soap, bind no rotation.
+ * Repeating one mode of action breeds resistance: whoever reads finds something to change to, by the main
+ * number of the group. Materials without a number, such as soap, bind no rotation.
  */
 final class OneGroupOnly implements PestRule {
     @Override
@@ -35,8 +35,10 @@ final class OneGroupOnly implements PestRule {
             });
         }
         if (!stuck.isEmpty()) {
-            found.accept(Finding.warning(pest.at("controls"), id(), "expected materials of at least two modes of action "
-                    + "for " + String.join(" and ", stuck) + ", found only group " + String.join(" or ", groups),
+            found.accept(Finding.warning(pest.at("controls"), id(),
+                    "expected materials of at least two modes of action "
+                    + "for " + String.join(" and ", stuck) + ", found only group "
+                    + String.join(" or ", groups),
                     "add a material of another main number, or say in a caution that there is none"));
         }
     }
@@ -45,7 +47,9 @@ final class OneGroupOnly implements PestRule {
     private static Optional<String> onlyGroup(PestEntry entry, Audience reader, ContentBase base) {
         List<Optional<String>> groups = entry.controlsFor(reader, 3).stream()
                 .map(use -> Optional.ofNullable(base.materials().get(((Control.Insecticide) use).material()))
-                        .flatMap(material -> material.value().group()).flatMap(GroupCode::mainGroup)).toList();
-        return groups.size() > 1 && groups.stream().distinct().count() == 1 ? groups.get(0) : Optional.empty();
+                        .flatMap(material -> material.value().group()).flatMap(GroupCode::mainGroup))
+                                .toList();
+        return groups.size() > 1 && groups.stream().distinct().count() == 1 ? groups.get(0)
+                : Optional.empty();
     }
 }

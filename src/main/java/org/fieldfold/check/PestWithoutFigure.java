@@ -17,7 +17,8 @@ final class PestWithoutFigure implements PestRule {
     @Override
     public void check(Placed<PestEntry> pest, ContentBase base, LocalDate asOf, Consumer<Finding> found) {
         if (base.figuresOf(pest.value().id(), pest.value().figures(), pest.value().stages()).isEmpty()) {
-            found.accept(Finding.warning(pest.at("names", "common"), id(), "expected a drawing of this pest, found none",
+            found.accept(Finding.warning(pest.at("names", "common"), id(),
+                    "expected a drawing of this pest, found none",
                     "add figures/" + pest.value().id() + "-adult.svg with a .yaml beside it"));
         }
     }

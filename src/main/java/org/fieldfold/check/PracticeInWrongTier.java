@@ -20,9 +20,12 @@ final class PracticeInWrongTier implements PestRule {
         for (int i = 0; i < pest.value().controls().size(); i++) {
             int at = i;
             Control control = pest.value().controls().get(i);
-            Controls.practice(control, base).filter(practice -> practice.tier() != control.tier()).ifPresent(practice ->
-                    found.accept(Finding.error(pest.at("controls", at, "practice"), id(), "expected practice '"
-                            + practice.id() + "' in tier " + practice.tier() + ", found it in tier " + control.tier(),
+            Controls.practice(control, base).filter(practice -> practice.tier() != control.tier())
+                    .ifPresent(practice ->
+                    found.accept(Finding.error(pest.at("controls", at, "practice"), id(),
+                    "expected practice '"
+                            + practice.id() + "' in tier " + practice.tier() + ", found it in tier "
+                            + control.tier(),
                             "move the measure, or change the tier of the practice")));
         }
     }

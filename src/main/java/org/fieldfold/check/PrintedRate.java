@@ -10,23 +10,24 @@ import org.fieldfold.source.Finding;
 
 /** No application rate is ever printed: the label on the container gives it. */
 final class PrintedRate implements Rule {
-    private static final String AMOUNT = "(?:\\d[\\d.,/]*|\\d* ?[¼½¾⅓⅔]|one|two|three|four|five|six|seven|eight|nine|ten|"
-            + "twelve|half an?|an?)";
-    private static final String MEASURE = "(?:fl\\.? ?oz|fluid ounces?|oz|ounces?|pints?|pts?|quarts?|qts?|gal|gallons?|"
-            + "lbs?|pounds?|teaspoons?|tsp|tablespoons?|tbsp|ml|mL|milli(?:liters?|litres?)|l|liters?|litres?|g|grams?|kg|"
-            + "cups?|drops?)";
-    private static final String GROUND = "(?:(?:an?|each|every|one|\\d[\\d.,]*) )?(?:acres?|ha|hectares?|gal|gallons?|l|"
-            + "liters?|litres?|(?:sq|square)\\.? ?(?:ft|feet|foot|yards?|m|meters?)|row[- ]feet|feet of row)\\b";
-    /** An amount of something on an area or in a volume: 3 oz per acre, 2 tbsp/gal, 10 ml in a liter, 25 oz/A. */
-    private static final Pattern AMOUNT_ON_GROUND = Pattern.compile("(?<![\\p{L}\\d])" + AMOUNT + "[ -]?" + MEASURE
-            + "\\b[^.;:]{0,30}?(?:(?: ?/ ?| (?:per|to|in|into|with|for|on|an?|each|every) )" + GROUND
-            + "|(?: ?/ ?| per )a\\b)", Pattern.CASE_INSENSITIVE);
+    private static final String AMOUNT = "(?:\\d[\\d.,/]*|\\d* ?[¼½¾⅓⅔]|one|two|three|four|five|six|seven|"
+            + "eight|nine|ten|twelve|half an?|an?)";
+    private static final String MEASURE = "(?:fl\\.? ?oz|fluid ounces?|oz|ounces?|pints?|pts?|quarts?|qts?|"
+            + "gal|gallons?|lbs?|pounds?|teaspoons?|tsp|tablespoons?|tbsp|ml|milli(?:liters?|litres?)|l|"
+            + "liters?|litres?|g|grams?|kg|cups?|drops?)";
+    private static final String GROUND = "(?:(?:an?|the|each|every|one|\\d[\\d.,]*) )?(?:acres?|ha|hectares?|"
+            + "gal|gallons?|l|liters?|litres?|(?:sq|square)\\.? ?(?:ft|feet|foot|yards?|m|meters?)|row[- ]feet|"
+            + "feet of row)\\b";
+    /** An amount of something on an area or in a volume: 3 oz per acre, 2 tbsp/gal, 25 oz/A. */
+    private static final Pattern AMOUNT_ON_GROUND = Pattern.compile("(?<![\\p{L}\\d])" + AMOUNT + "[ -]?"
+            + MEASURE + "\\b\\.?[^.;:]{0,30}?(?:(?: ?/ ?| (?:per|to|in|into|with|for|on|an?|each|every) )"
+            + GROUND + "|(?: ?/ ?| per )a\\b)", Pattern.CASE_INSENSITIVE);
     /** A strength: a 2 % soap spray. */
     private static final Pattern STRENGTH = Pattern.compile("\\d ?(?:%|percent) (?:\\p{L}+ ){0,2}"
             + "(?:solution|spray|mix|mixture|emulsion|dilution)\\b", Pattern.CASE_INSENSITIVE);
     /** Seed, manure and water are measured out too, and no label says how much of them. */
-    private static final Pattern NO_MATERIAL = Pattern.compile("\\b(?:sow|sown|sowing|drill|drilled|compost|manure|straw|"
-            + "mulch|irrigate|rain)\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern NO_MATERIAL = Pattern.compile("\\b(?:sow|sown|sowing|drill|drilled|compost|"
+            + "manure|straw|mulch|irrigate|rain)\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern SENTENCE_END = Pattern.compile("(?<=[.!?;]) +(?=\\p{Lu}|\\d)");
 
     @Override
@@ -36,7 +37,8 @@ final class PrintedRate implements Rule {
 
     @Override
     public void check(ContentBase base, LocalDate asOf, Consumer<Finding> found) {
-        Facts.texts(base, text -> in(text.words()).ifPresent(rate -> found.accept(Finding.error(text.span(), id(),
+        Facts.texts(base, text -> in(text.words()).ifPresent(rate -> found.accept(Finding.error(text.span(),
+                id(),
                 "expected no application rate, found '" + rate + "'",
                 "take it out; the label on the container gives the rate"))));
     }

@@ -12,12 +12,15 @@ record RasterSize(int width, int height) {
                 : Optional.empty();
     }
 
-    /** ITU-T T.81, B.2.2: height and width stand in the frame header, which follows a marker from C0 to CF. */
+    /**
+     * ITU-T T.81, B.2.2: height and width stand in the frame header, which follows a marker from C0 to CF.
+     */
     private static Optional<RasterSize> jpeg(byte[] bytes) {
         int at = 2;
         while (at + 9 < bytes.length && (bytes[at] & 0xff) == 0xff) {
             int marker = bytes[at + 1] & 0xff;
-            boolean frame = marker >= 0xc0 && marker <= 0xcf && marker != 0xc4 && marker != 0xc8 && marker != 0xcc;
+            boolean frame = marker >= 0xc0 && marker <= 0xcf && marker != 0xc4 && marker != 0xc8
+                    && marker != 0xcc;
             if (frame) {
                 return Optional.of(new RasterSize(number(bytes, at + 7, 2), number(bytes, at + 5, 2)));
             }

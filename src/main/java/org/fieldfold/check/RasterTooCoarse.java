@@ -23,9 +23,10 @@ final class RasterTooCoarse implements Rule {
             RasterSize.of(placed.value().bytes()).ifPresent(size -> {
                 double dpi = size.height() / (LARGEST_MM / MM_PER_INCH);
                 if (dpi < 300) {
-                    found.accept(Finding.error(placed.at("caption"), id(), "expected at least 300 dots an inch at "
-                            + Words.of(LARGEST_MM) + " mm, found " + (int) dpi + " (" + size.width() + " x " + size.height()
-                            + " dots)", "use the original photograph, at least "
+                    found.accept(Finding.error(placed.at("caption"), id(),
+                            "expected at least 300 dots an inch at "
+                            + Words.of(LARGEST_MM) + " mm, found " + (int) dpi + " (" + size.width() + " x "
+                            + size.height() + " dots)", "use the original photograph, at least "
                             + (int) StrictMath.ceil(300 * LARGEST_MM / MM_PER_INCH) + " dots high"));
                 }
             });

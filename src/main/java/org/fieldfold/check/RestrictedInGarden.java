@@ -21,11 +21,14 @@ final class RestrictedInGarden implements PestRule {
         Controls.insecticides(pest.value()).forEach((i, use) -> {
             boolean restricted = Optional.ofNullable(base.materials().get(use.material()))
                     .map(material -> material.value().restrictedUse()).orElse(false);
-            boolean inGarden = base.guides().values().stream().anyMatch(guide -> guide.value().audience() == Audience.GARDEN
+            boolean inGarden = base.guides().values().stream()
+                    .anyMatch(guide -> guide.value().audience() == Audience.GARDEN
                     && guide.value().entries().contains(pest.value().id()));
             if (restricted && inGarden && Audience.GARDEN.among(use.audiences())) {
-                found.accept(Finding.error(pest.at("controls", i), id(), "expected no restricted-use material in a "
-                        + "home-garden guide, found " + use.material(), "add 'audiences: [field, tunnel]' to this measure"));
+                found.accept(Finding.error(pest.at("controls", i), id(),
+                        "expected no restricted-use material in a "
+                        + "home-garden guide, found " + use.material(),
+                        "add 'audiences: [field, tunnel]' to this measure"));
             }
         });
     }

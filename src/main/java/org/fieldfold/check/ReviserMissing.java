@@ -18,7 +18,8 @@ final class ReviserMissing implements Rule {
     public void check(ContentBase base, LocalDate asOf, Consumer<Finding> found) {
         for (Placed<? extends Reviewed> placed : base.reviewed()) {
             if (placed.value().reviser().isEmpty()) {
-                found.accept(Finding.error(placed.at("revised"), id(), "expected who re-read '" + placed.value().id()
+                found.accept(Finding.error(placed.at("revised"), id(), "expected who re-read '"
+                        + placed.value().id()
                         + "', found nobody", "add 'reviser:' with the id of a reviewer from edition.yaml"));
             }
         }

@@ -6,7 +6,8 @@ import org.fieldfold.entry.ContentBase;
 import org.fieldfold.source.Finding;
 
 /**
- * One question that is put to the whole content base. A rule keeps no state; the same base gives the same findings.
+ * One question that is put to the whole content base. A rule keeps no state; the same base gives the same
+ * findings.
  */
 public interface Rule {
     /** Its name in findings and in {@code explain}: lower case with hyphens. */

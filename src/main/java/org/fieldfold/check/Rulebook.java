@@ -78,7 +78,9 @@ public final class Rulebook {
         return List.copyOf(findings);
     }
 
-    /** What a rule asks, in one sentence: the first paragraph of its page; empty when there is no such rule. */
+    /**
+     * What a rule asks, in one sentence: the first paragraph of its page; empty when there is no such rule.
+     */
     public static Optional<String> summary(String id) {
         return explain(id).map(page -> page.split("\n\n", 3)[1].replace('\n', ' '));
     }

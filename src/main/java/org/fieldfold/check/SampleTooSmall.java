@@ -12,7 +12,9 @@ import org.fieldfold.scouting.CountCard;
 import org.fieldfold.scouting.Metric;
 import org.fieldfold.source.Finding;
 
-/** Rounding up to a whole count must not move the threshold by more than half: else the sample cannot show it. */
+/**
+ * Rounding up to a whole count must not move the threshold by more than half: else the sample cannot show it.
+ */
 final class SampleTooSmall implements PestRule {
     @Override
     public String id() {
@@ -30,8 +32,10 @@ final class SampleTooSmall implements PestRule {
             Audience reader = threshold.audiences().isEmpty() ? Audience.FIELD : threshold.audiences().get(0);
             Optional<CountCard> card = entry.cardOf(threshold, reader);
             if (card.isPresent() && card.get().overshoot() > 0.5) {
-                found.accept(Finding.warning(pest.at("thresholds", i, "value"), id(), "expected a sample that can show this "
-                        + "threshold, found " + card.get().lookAt() + " units, for which " + Words.of(card.get().exact())
+                found.accept(Finding.warning(pest.at("thresholds", i, "value"), id(),
+                        "expected a sample that can show this "
+                        + "threshold, found " + card.get().lookAt() + " units, for which "
+                        + Words.of(card.get().exact())
                         + " becomes " + card.get().actAt(), "look at more units"));
             }
         }

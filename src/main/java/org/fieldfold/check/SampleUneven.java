@@ -20,9 +20,11 @@ final class SampleUneven implements PestRule {
         for (int i = 0; i < pest.value().monitoring().size(); i++) {
             Monitoring look = pest.value().monitoring().get(i);
             if (look.plan().isEmpty()) {
-                found.accept(Finding.error(pest.at("monitoring", i, look.stops().isPresent() ? "stops" : "sample"), id(),
-                        "expected a sample that divides evenly among its stops, found " + look.sample() + " units at "
-                        + look.stops().map(String::valueOf).orElse("1") + " stops", "change 'sample:' or 'stops:'"));
+                found.accept(Finding.error(pest.at("monitoring", i, look.stops().isPresent() ? "stops"
+                        : "sample"), id(),
+                        "expected a sample that divides evenly among its stops, found " + look.sample()
+                        + " units at " + look.stops().map(String::valueOf).orElse("1") + " stops",
+                        "change 'sample:' or 'stops:'"));
             }
         }
     }

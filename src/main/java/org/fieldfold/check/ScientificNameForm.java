@@ -25,9 +25,10 @@ final class ScientificNameForm implements Rule {
         String written = names.scientific();
         if (ScientificName.read(written).isEmpty()) {
             found.accept(Finding.error(placed.at("names", "scientific"), id(), "expected a name such as "
-                    + "'Thrips tabaci Lindeman, 1889' or 'Myzus persicae (Sulzer, 1776)', found '" + written + "'",
-                    "capital genus, lower-case species, no comma before the author; parentheses only when the genus "
-                    + "changed"));
+                    + "'Thrips tabaci Lindeman, 1889' or 'Myzus persicae (Sulzer, 1776)', found '" + written
+                    + "'",
+                    "capital genus, lower-case species, no comma before the author; parentheses only when "
+                    + "the genus " + "changed"));
         }
     }
 }

@@ -29,8 +29,9 @@ final class SheetUnknown implements Rule {
         for (Placed<Guide> guide : base.guides().values()) {
             papers(guide, guide.value().papers(), found);
             if (!schemes.contains(guide.value().scheme())) {
-                found.accept(Finding.error(guide.at("scheme"), id(), "expected a fold scheme (" + String.join(", ", schemes)
-                        + "), found '" + guide.value().scheme() + "'", "letter and accordion-4 are the usual ones"));
+                found.accept(Finding.error(guide.at("scheme"), id(), "expected a fold scheme ("
+                        + String.join(", ", schemes) + "), found '" + guide.value().scheme() + "'",
+                                "letter and accordion-4 are the usual ones"));
             }
         }
     }

@@ -13,8 +13,8 @@ import org.fieldfold.source.Finding;
 import org.fieldfold.source.Span;
 
 /**
- * Sizes are true body lengths: the smallest is not larger than the largest, an egg is smaller than the adult, and a
- * figure shows a stage at a size that the stage has.
+ * Sizes are true body lengths: the smallest is not larger than the largest, an egg is smaller than the adult,
+ * and a figure shows a stage at a size that the stage has.
  */
 final class SizesContradict implements Rule {
     @Override
@@ -39,13 +39,17 @@ final class SizesContradict implements Rule {
                 continue;
             }
             if (stages.get(i).stage() == LifeStage.EGG && size.to() > adult) {
-                found.accept(Finding.error(at, id(), "expected an egg smaller than the adult (" + Words.of(adult)
+                found.accept(Finding.error(at, id(), "expected an egg smaller than the adult ("
+                        + Words.of(adult)
                         + " mm), found " + Words.of(size.to()) + " mm", "one of the two is wrong"));
             }
         }
     }
 
-    /** Eggs are often drawn as the mass in which they are laid, so that a figure of them may be larger than one egg. */
+    /**
+     * Eggs are often drawn as the mass in which they are laid, so that a figure of them may be larger than
+     * one egg.
+     */
     private void figure(Placed<Figure> figure, ContentBase base, Consumer<Finding> found) {
         figure.value().note().trueSize().ifPresent(size -> {
             Span at = figure.at("true-size");
@@ -55,7 +59,8 @@ final class SizesContradict implements Rule {
             figure.value().note().shows().stage().ifPresent(stage -> described(figure, base).stream()
                     .filter(known -> known.stage() == stage && (size.to() < known.size().from()
                             || size.from() > known.size().to() && stage != LifeStage.EGG)).findFirst()
-                    .ifPresent(known -> found.accept(Finding.error(at, id(), "expected a size within that of the stage it "
+                    .ifPresent(known -> found.accept(Finding.error(at, id(),
+                            "expected a size within that of the stage it "
                             + "shows (" + Words.of(known.size()) + "), found " + Words.of(size),
                             "the bar beside a drawing is drawn from 'true-size'"))));
         });

@@ -20,23 +20,28 @@ final class SourceMissing implements Rule {
     public void check(ContentBase base, LocalDate asOf, Consumer<Finding> found) {
         for (Placed<? extends Reviewed> placed : base.reviewed()) {
             if (placed.value().sources().isEmpty()) {
-                found.accept(Finding.error(placed.at("sources"), id(), "expected sources of '" + placed.value().id()
+                found.accept(Finding.error(placed.at("sources"), id(), "expected sources of '"
+                        + placed.value().id()
                         + "', found none", "add 'sources:' with ids from sources.yaml"));
             }
         }
         for (Placed<PestEntry> pest : base.pests().values()) {
             for (int i = 0; i < pest.value().thresholds().size(); i++) {
                 int at = i;
-                pest.value().thresholds().get(i).source().filter(source -> !pest.value().sources().contains(source))
-                        .ifPresent(source -> found.accept(Finding.error(pest.at("thresholds", at, "source"), id(),
+                pest.value().thresholds().get(i).source().filter(source -> !pest.value().sources()
+                        .contains(source))
+                        .ifPresent(source -> found.accept(Finding.error(pest.at("thresholds", at, "source"),
+                                id(),
                                 "expected '" + source + "' among the sources of this entry, found "
-                                + String.join(", ", pest.value().sources()), "add it to 'sources:' as well")));
+                                + String.join(", ", pest.value().sources()),
+                                "add it to 'sources:' as well")));
             }
         }
         for (Placed<ActiveIngredient> material : base.materials().values()) {
             if (material.value().sources().isEmpty()) {
                 found.accept(Finding.error(material.at("sources"), id(), "expected sources of material '"
-                        + material.value().id() + "', found none", "add 'sources:' with ids from sources.yaml"));
+                        + material.value().id() + "', found none",
+                        "add 'sources:' with ids from sources.yaml"));
             }
         }
     }

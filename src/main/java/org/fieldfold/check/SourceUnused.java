@@ -22,11 +22,13 @@ final class SourceUnused implements Rule {
         Set<String> used = new HashSet<>();
         base.reviewed().forEach(placed -> used.addAll(placed.value().sources()));
         base.materials().values().forEach(material -> used.addAll(material.value().sources()));
-        base.pests().values().forEach(pest -> pest.value().monitoring().forEach(look -> look.season().ifPresent(
+        base.pests().values().forEach(pest -> pest.value().monitoring().forEach(look -> look.season()
+                .ifPresent(
                 season -> season.events().forEach(event -> event.source().ifPresent(used::add)))));
         base.sources().forEach((id, source) -> {
             if (!used.contains(id)) {
-                found.accept(Finding.warning(source.at("id"), id(), "expected something that leans on source '" + id
+                found.accept(Finding.warning(source.at("id"), id(),
+                        "expected something that leans on source '" + id
                         + "', found nothing", "name it in an entry, or take it out"));
             }
         });

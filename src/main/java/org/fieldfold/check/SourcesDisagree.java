@@ -22,9 +22,10 @@ final class SourcesDisagree implements PestRule {
             Threshold later = entry.thresholds().get(i);
             for (Threshold earlier : entry.thresholds().subList(0, i)) {
                 if (earlier.asksTheSameAs(later) && !earlier.figure().equals(later.figure())) {
-                    found.accept(Finding.info(pest.at("thresholds", i, "value"), id(), "'" + later.id() + "' ("
-                            + later.source().orElse("no source") + ") and '" + earlier.id() + "' ("
-                            + earlier.source().orElse("no source") + ") answer the same question differently: "
+                    found.accept(Finding.info(pest.at("thresholds", i, "value"), id(), "'" + later.id()
+                            + "' (" + later.source().orElse("no source") + ") and '" + earlier.id() + "' ("
+                            + earlier.source().orElse("no source")
+                            + ") answer the same question differently: "
                             + later.value().map(Words::of).orElse("none") + " and "
                             + earlier.value().map(Words::of).orElse("none"),
                             "the pocket prints the one that stands first; the handbook shows both"));

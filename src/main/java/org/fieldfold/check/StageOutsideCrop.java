@@ -44,20 +44,26 @@ final class StageOutsideCrop implements PestRule {
 
     private static final String HINT = "the stages of each crop stand in crops.yaml";
 
-    /** Why a window is none of the crops', or empty when it meets a stage of one and leaves its season at neither end. */
+    /**
+     * Why a window is none of the crops', or empty when it meets a stage of one and leaves its season at
+     * neither end.
+     */
     private static Optional<String> outside(StageWindow window, List<String> crops, ContentBase base) {
         if (window.from() > window.to() || window.from() < 0 || window.to() > 99) {
             return Optional.of("expected BBCH codes from low to high within 0-99, found " + Words.of(window));
         }
-        List<Crop> known = crops.stream().map(base.crops()::get).filter(Objects::nonNull).map(Placed::value).toList();
+        List<Crop> known = crops.stream().map(base.crops()::get).filter(Objects::nonNull).map(Placed::value)
+                .toList();
         boolean fits = known.isEmpty() || known.stream().anyMatch(crop -> within(window, crop));
-        return fits ? Optional.empty() : Optional.of("expected growth stages that " + String.join(" or ", crops)
+        return fits ? Optional.empty() : Optional.of("expected growth stages that " + String.join(" or ",
+                crops)
                 + " has, found BBCH " + Words.of(window));
     }
 
     /** Stages may have gaps between them, as no crop goes through all codes: a window may end in one. */
     private static boolean within(StageWindow window, Crop crop) {
-        return crop.stages().stream().anyMatch(stage -> window.overlaps(new StageWindow(stage.from(), stage.to())))
+        return crop.stages().stream().anyMatch(stage -> window.overlaps(new StageWindow(stage.from(),
+                stage.to())))
                 && crop.stages().stream().anyMatch(stage -> stage.from() <= window.from())
                 && crop.stages().stream().anyMatch(stage -> window.to() <= stage.to());
     }

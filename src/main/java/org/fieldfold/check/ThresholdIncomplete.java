@@ -10,7 +10,10 @@ import org.fieldfold.entry.Threshold;
 import org.fieldfold.scouting.Metric;
 import org.fieldfold.source.Finding;
 
-/** A number without what it refers to is no threshold: value, unit, stage, sampling unit and source belong together. */
+/**
+ * A number without what it refers to is no threshold: value, unit, stage, sampling unit and source belong
+ * together.
+ */
 final class ThresholdIncomplete implements PestRule {
     @Override
     public String id() {
@@ -23,7 +26,8 @@ final class ThresholdIncomplete implements PestRule {
         for (int i = 0; i < entry.thresholds().size(); i++) {
             Threshold threshold = entry.thresholds().get(i);
             int at = i;
-            BiConsumer<String, String> say = (missing, hint) -> found.accept(Finding.error(pest.at("thresholds", at),
+            BiConsumer<String, String> say = (missing, hint) ->
+                    found.accept(Finding.error(pest.at("thresholds", at),
                     id(), "threshold '" + threshold.id() + "': expected " + missing + ", found none", hint));
             if (threshold.metric() == Metric.NONE) {
                 continue;
@@ -31,12 +35,15 @@ final class ThresholdIncomplete implements PestRule {
             if (threshold.metric().hasValue() && threshold.value().isEmpty()) {
                 say.accept("a value", "add 'value:' in the unit of the metric; percent as 0 to 100");
             } else if (threshold.figure().isEmpty()) {
-                found.accept(Finding.error(pest.at("thresholds", i, "value"), id(), "threshold '" + threshold.id()
+                found.accept(Finding.error(pest.at("thresholds", i, "value"), id(), "threshold '"
+                        + threshold.id()
                         + "': expected figures that fit metric " + Words.of(threshold.metric()) + ", found "
-                        + figures(threshold), "a value above 0, percent up to 100; 'per:' units; 'days:' for a trap"));
+                        + figures(threshold), "a value above 0, percent up to 100; 'per:' units; 'days:' for "
+                        + "a trap"));
             }
             if (threshold.metric() == Metric.COUNT_PER_SAMPLE && threshold.per().isEmpty()) {
-                say.accept("the number of units that the count refers to", "add 'per:', as in 50 beetles per 50 stems");
+                say.accept("the number of units that the count refers to",
+                        "add 'per:', as in 50 beetles per 50 stems");
             }
             if (threshold.metric() == Metric.INTERVAL_TABLE && threshold.steps().isEmpty()) {
                 say.accept("the rows of the table", "add 'steps:'");
@@ -46,14 +53,16 @@ final class ThresholdIncomplete implements PestRule {
                 say.accept("what is counted", "add 'counted:', as in 'adults' or 'plants with larvae'");
             }
             if (threshold.stages().isEmpty() && threshold.metric() != Metric.DEGREE_DAYS) {
-                say.accept("the growth stages at which it holds", "add 'stages: {from: 10, to: 49}' in BBCH codes");
+                say.accept("the growth stages at which it holds",
+                        "add 'stages: {from: 10, to: 49}' in BBCH codes");
             }
             if (threshold.source().isEmpty()) {
                 say.accept("a source", "add 'source:' with an id from sources.yaml");
             }
             if (threshold.metric().whyNoCard().isEmpty() && entry.monitoring().stream()
                     .noneMatch(look -> threshold.monitoring().map(look.id()::equals).orElse(true))) {
-                say.accept("the monitoring by which it is counted", "add 'monitoring:' with the id of one in this entry");
+                say.accept("the monitoring by which it is counted",
+                        "add 'monitoring:' with the id of one in this entry");
             }
         }
     }

@@ -20,14 +20,16 @@ final class ThresholdMissing implements PestRule {
     public void check(Placed<PestEntry> pest, ContentBase base, LocalDate asOf, Consumer<Finding> found) {
         PestEntry entry = pest.value();
         if (entry.thresholds().isEmpty()) {
-            found.accept(Finding.error(pest.at("names"), id(), "expected a threshold, or one declared none, found neither",
+            found.accept(Finding.error(pest.at("names"), id(),
+                    "expected a threshold, or one declared none, found neither",
                     "add 'thresholds:'; where there is no number, 'metric: none' with a 'reason:'"));
         }
         for (int i = 0; i < entry.thresholds().size(); i++) {
             Threshold threshold = entry.thresholds().get(i);
             if (threshold.metric() == Metric.NONE && threshold.reason().isEmpty()) {
                 found.accept(Finding.error(pest.at("thresholds", i, "metric"), id(),
-                        "expected the reason why there is no number, found none", "add 'reason:' in a sentence"));
+                        "expected the reason why there is no number, found none",
+                        "add 'reason:' in a sentence"));
             }
         }
     }

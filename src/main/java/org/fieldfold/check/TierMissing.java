@@ -7,7 +7,10 @@ import org.fieldfold.entry.PestEntry;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.source.Finding;
 
-/** Prevention first, then barriers and natural enemies: an entry has a measure in tier 1 and in tier 2 (7 CFR 205.206 (a), (b)). */
+/**
+ * Prevention first, then barriers and natural enemies: an entry has a measure in tier 1 and in tier 2 (7 CFR
+ * 205.206 (a), (b)).
+ */
 final class TierMissing implements PestRule {
     @Override
     public String id() {

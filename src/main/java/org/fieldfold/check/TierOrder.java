@@ -7,7 +7,10 @@ import org.fieldfold.entry.PestEntry;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.source.Finding;
 
-/** Measures stand in tier order in the file, as they do on paper (7 CFR 205.206: a material only when (a) to (d) are insufficient). */
+/**
+ * Measures stand in tier order in the file, as they do on paper (7 CFR 205.206: a material only when (a) to
+ * (d) are insufficient).
+ */
 final class TierOrder implements PestRule {
     @Override
     public String id() {
@@ -21,7 +24,8 @@ final class TierOrder implements PestRule {
             int tier = pest.value().controls().get(i).tier();
             if (tier < before) {
                 found.accept(Finding.error(pest.at("controls", i, "tier"), id(),
-                        "expected tier " + before + " or higher here, found tier " + tier + " behind tier " + before,
+                        "expected tier " + before + " or higher here, found tier " + tier + " behind tier "
+                        + before,
                         "move this measure up, behind the others of tier " + tier));
             }
             before = Math.max(before, tier);

@@ -8,7 +8,10 @@ import org.fieldfold.entry.Practice;
 import org.fieldfold.entry.PracticeKind;
 import org.fieldfold.source.Finding;
 
-/** Under plastic it gets hot and no rain falls (common practice, no source): a tunnel says how it is watered and aired. */
+/**
+ * Under plastic it gets hot and no rain falls (common practice, no source): a tunnel says how it is watered
+ * and aired.
+ */
 final class TunnelWithoutWaterAndAir implements Rule {
     @Override
     public String id() {
@@ -23,11 +26,13 @@ final class TunnelWithoutWaterAndAir implements Rule {
                 continue;
             }
             if (practice.value().irrigation().isEmpty()) {
-                found.accept(Finding.error(practice.at("kind"), id(), "expected how '" + practice.value().name()
+                found.accept(Finding.error(practice.at("kind"), id(), "expected how '" + practice.value()
+                        .name()
                         + "' is watered, found nothing", "add 'irrigation:'"));
             }
             if (practice.value().ventilation().isEmpty()) {
-                found.accept(Finding.error(practice.at("kind"), id(), "expected how '" + practice.value().name()
+                found.accept(Finding.error(practice.at("kind"), id(), "expected how '" + practice.value()
+                        .name()
                         + "' is aired, found nothing", "add 'ventilation:'"));
             }
         }

@@ -8,7 +8,8 @@ import java.util.Optional;
 public record ActiveIngredient(
         @Describe("short id") String id,
         @Describe("common name of the active ingredient") String name,
-        @Describe("mode-of-action group, as in 4A, 28 or UN; none when it has no number") Optional<String> group,
+        @Describe("mode-of-action group, as in 4A, 28 or UN; none when it has no "
+        + "number") Optional<String> group,
         @Describe("what it is made of") MaterialKind kind,
         @Describe("organic status") OrganicStatus organic,
         @Describe("pre-harvest interval in days, over all labels") Optional<Interval> phiDays,

@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * The toxicity categories of the most toxic product of a material, by the five routes of 40 CFR 156.62: 1 is the most
- * toxic, 4 the least.
+ * The toxicity categories of the most toxic product of a material, by the five routes of 40 CFR 156.62: 1 is
+ * the most toxic, 4 the least.
  */
 public record Toxicity(
         @Describe("swallowed, category 1 to 4") int oral,
@@ -18,16 +18,18 @@ public record Toxicity(
             List.of(SignalWord.DANGER, SignalWord.WARNING, SignalWord.CAUTION);
 
     public Toxicity {
-        if (Stream.of(oral, dermal, inhalation, eye, skin).anyMatch(category -> category < 1 || category > 4)) {
-            throw new IllegalArgumentException("expected toxicity categories 1 to 4, found oral " + oral + ", dermal "
+        if (Stream.of(oral, dermal, inhalation, eye, skin).anyMatch(category -> category < 1
+                || category > 4)) {
+            throw new IllegalArgumentException("expected toxicity categories 1 to 4, found oral " + oral
+                    + ", dermal "
                     + dermal + ", inhalation " + inhalation + ", eye " + eye + ", skin " + skin);
         }
     }
 
     /**
-     * The signal word that a label must have, 40 CFR 156.64 (a): the most toxic of the five routes decides; category
-     * I is Danger, with 'Poison' beside it when it is reached by mouth, skin absorption or breath and not by irritation
-     * alone; II is Warning; III is Caution.
+     * The signal word that a label must have, 40 CFR 156.64 (a): the most toxic of the five routes decides;
+     * category I is Danger, with 'Poison' beside it when it is reached by mouth, skin absorption or breath
+     * and not by irritation alone; II is Warning; III is Caution.
      *
      * @return empty for category IV on every route, where no word is needed and only Caution may be used
      */
@@ -35,7 +37,8 @@ public record Toxicity(
         if (Math.min(oral, Math.min(dermal, inhalation)) == 1) {
             return Optional.of(SignalWord.DANGER_POISON);
         }
-        int highest = Stream.of(oral, dermal, inhalation, eye, skin).mapToInt(Integer::intValue).min().orElseThrow();
+        int highest = Stream.of(oral, dermal, inhalation, eye, skin).mapToInt(Integer::intValue).min()
+                .orElseThrow();
         return highest == 4 ? Optional.empty() : Optional.of(BY_CATEGORY.get(highest - 1));
     }
 }

@@ -18,9 +18,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Every rule is registered once, explained, and shown by two samples: one in which it finds the marked lines and no
- * others, and a near miss in which nothing is found. A sample is a folder {@code samples/<rule>/fail} or
- * {@code pass} with only those files that differ from {@code base}.
+ * Every rule is registered once, explained, and shown by two samples: one in which it finds the marked lines
+ * and no others, and a near miss in which nothing is found. A sample is a folder {@code samples/<rule>/fail}
+ * or {@code pass} with only those files that differ from {@code base}.
  */
 class RulebookTest {
     private static final Path SAMPLES = Sample.RESOURCES.resolve("samples");
@@ -76,10 +76,12 @@ class RulebookTest {
     /** Lower case, no full stop, both sides of the matter, and a way to mend it. */
     private static void saysWhatWasExpectedAndFound(Finding finding) {
         String message = finding.message();
-        assertTrue(message.matches("[^\\p{Lu}].*[^.!]"), "expected a message that begins in lower case and has no full "
+        assertTrue(message.matches("[^\\p{Lu}].*[^.!]"),
+                "expected a message that begins in lower case and has no full "
                 + "stop, found " + message);
         assertTrue(message.contains("expected ") && message.contains("found ")
-                || message.contains("differently"), "expected what was expected and what was found, found " + message);
+                || message.contains("differently"), "expected what was expected and what was found, found "
+                        + message);
         assertFalse(finding.hint().isBlank(), "expected a hint, found none: " + finding);
         assertFalse(finding.hint().endsWith("."), finding.hint());
     }

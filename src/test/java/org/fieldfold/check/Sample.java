@@ -18,8 +18,8 @@ import org.fieldfold.entry.ContentBase;
 import org.fieldfold.source.Finding;
 
 /**
- * A sample of one rule: the base that all share, with the files of one folder laid over it. A line at which a finding
- * is expected ends with a comment such as {@code # error: no-caution}.
+ * A sample of one rule: the base that all share, with the files of one folder laid over it. A line at which a
+ * finding is expected ends with a comment such as {@code # error: no-caution}.
  */
 record Sample(Path content) {
     static final Path RESOURCES = Path.of("src/test/resources/org/fieldfold/check");
@@ -78,7 +78,8 @@ record Sample(Path content) {
                 for (int i = 0; i < lines.size(); i++) {
                     Matcher mark = MARK.matcher(lines.get(i));
                     if (mark.find()) {
-                        marked.add("content/" + slashed(content.relativize(file)) + ":" + (i + 1) + " " + mark.group(1)
+                        marked.add("content/" + slashed(content.relativize(file)) + ":" + (i + 1) + " "
+                                + mark.group(1)
                                 + " " + mark.group(2));
                     }
                 }
@@ -89,14 +90,16 @@ record Sample(Path content) {
 
     /** Findings in the form of {@link #marked()}; a line that is found twice stands once. */
     static List<String> lines(List<Finding> findings) {
-        return findings.stream().map(finding -> finding.span().file().path() + ":" + finding.span().line() + " "
+        return findings.stream().map(finding -> finding.span().file().path() + ":" + finding.span().line()
+                + " "
                 + finding.severity().word() + " " + finding.rule()).distinct().sorted().toList();
     }
 
     /** The names of the folders in a folder, sorted. */
     static List<String> folders(Path in) {
         try (Stream<Path> found = Files.list(in)) {
-            return found.filter(Files::isDirectory).map(path -> path.getFileName().toString()).sorted().toList();
+            return found.filter(Files::isDirectory).map(path -> path.getFileName().toString()).sorted()
+                    .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
