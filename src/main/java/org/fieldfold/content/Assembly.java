@@ -28,7 +28,8 @@ import org.fieldfold.source.Span;
 
 /** Puts the readings of all files together into one content base. */
 final class Assembly {
-    private static final Set<FileKind> ENTRIES = Set.of(FileKind.PEST, FileKind.NATURAL_ENEMY, FileKind.PRACTICE);
+    private static final Set<FileKind> ENTRIES = Set.of(FileKind.PEST, FileKind.NATURAL_ENEMY,
+            FileKind.PRACTICE);
 
     private final List<FileReading> readings;
     private final List<Finding> findings = new ArrayList<>();
@@ -105,17 +106,20 @@ final class Assembly {
             shown.add(id);
             Placed<FigureNote> note = notes.get(id);
             if (note != null && image.unread().isEmpty()) {
-                figures.putIfAbsent(id, new Placed<>(new Figure(id, note.value(), image.file().path(), image.bytes()),
+                figures.putIfAbsent(id, new Placed<>(new Figure(id, note.value(), image.file().path(),
+                        image.bytes()),
                         note.spans()));
             } else if (!noted.contains(id)) {
                 findings.add(FormRule.FIGURE_WITHOUT_NOTE.at(Span.startOf(image.source()),
                         "expected the file " + id + ".yaml beside the image, found none",
-                        "write its caption, what it shows, alternative text, credit, licence and true size there"));
+                        "write its caption, what it shows, alternative text, credit, licence and true "
+                                + "size there"));
             }
         });
         of(FileKind.FIGURE).stream().filter(note -> !shown.contains(note.file().id()))
                 .forEach(note -> findings.add(FormRule.NOTE_WITHOUT_FIGURE.at(Span.startOf(note.source()),
-                        "expected an image " + note.file().id() + ".svg, .png or .jpg beside the note, found none",
+                        "expected an image " + note.file().id()
+                                + ".svg, .png or .jpg beside the note, found none",
                         "add the image, or delete the note")));
         return Collections.unmodifiableSortedMap(figures);
     }

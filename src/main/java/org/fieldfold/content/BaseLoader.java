@@ -10,7 +10,9 @@ import org.fieldfold.source.Finding;
 import org.fieldfold.source.SourceFile;
 import org.fieldfold.source.Span;
 
-/** Reads a content base. Whatever is in its files, it never throws for it: what is wrong becomes a finding. */
+/**
+ * Reads a content base. Whatever is in its files, it never throws for it: what is wrong becomes a finding.
+ */
 public final class BaseLoader {
     private BaseLoader() {
     }
@@ -30,12 +32,14 @@ public final class BaseLoader {
         readings.forEach(reading -> findings.addAll(reading.findings()));
         findings.addAll(assembly.findings());
         if (readings.stream().noneMatch(reading -> reading.file().kind() == FileKind.EDITION)) {
-            findings.add(FormRule.MISSING_FILE.at(Span.startOf(new SourceFile(listed.shown("edition.yaml"), "")),
+            findings.add(FormRule.MISSING_FILE.at(Span.startOf(new SourceFile(listed.shown("edition.yaml"),
+                    "")),
                     "expected the file edition.yaml in the content base, found none",
                     "add it, or point --content at the folder that has it"));
         }
         base.ifPresent(known -> findings.addAll(new References(known, assembly).findings()));
         return new LoadedBase(base, findings.stream().distinct().sorted().toList(),
-                readings.stream().map(FileReading::input).sorted(java.util.Comparator.comparing(InputFile::path)).toList());
+                readings.stream().map(FileReading::input)
+                        .sorted(java.util.Comparator.comparing(InputFile::path)).toList());
     }
 }

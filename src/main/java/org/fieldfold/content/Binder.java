@@ -16,7 +16,8 @@ import org.fieldfold.source.Severity;
 import org.fieldfold.source.Span;
 
 /**
- * Binds one record: walks the nodes of a file beside the shape of the record, so that one walk gives the value, the
+ * Binds one record: walks the nodes of a file beside the shape of the record, so that one walk gives the
+ * value, the
  * place of every fact, and every finding about its form.
  */
 final class Binder {
@@ -64,10 +65,12 @@ final class Binder {
             return report(KeySlips.nothing(scalar, shape.expected()));
         }
         if (shape instanceof Shape.Listed list) {
-            return node instanceof YamlNode.Items items ? Optional.of(items(items, list, path)) : wrong(node, shape);
+            return node instanceof YamlNode.Items items ? Optional.of(items(items, list, path)) : wrong(node,
+                    shape);
         }
         if (shape instanceof Shape.Fields fields) {
-            return node instanceof YamlNode.Pairs pairs ? fields(pairs, fields, path, Set.of()) : wrong(node, shape);
+            return node instanceof YamlNode.Pairs pairs ? fields(pairs, fields, path, Set.of()) : wrong(node,
+                    shape);
         }
         if (shape instanceof Shape.Tiers tiers) {
             return node instanceof YamlNode.Pairs pairs ? tiers(pairs, tiers, path) : wrong(node, shape);
@@ -102,7 +105,8 @@ final class Binder {
         if (node instanceof YamlNode.Items items && items.items().size() == 1) {
             return "write it without brackets or hyphen";
         }
-        return shape instanceof Shape.Fields || shape instanceof Shape.Tiers ? "write its keys on lines of their own, indented"
+        return shape instanceof Shape.Fields || shape instanceof Shape.Tiers
+                ? "write its keys on lines of their own, indented"
                 : "write " + shape.expected();
     }
 
@@ -123,8 +127,10 @@ final class Binder {
             YamlNode item = items.items().get(i);
             bind(item, list.item(), path.isEmpty() ? "" + i : path + "/" + i).ifPresent(bound::add);
             if (list.item() instanceof Shape.Fields) {
-                idOf(item).filter(id -> !ids.add(id.value())).ifPresent(twice -> report(FormRule.COLLIDING_ID.at(
-                        twice.span(), "expected ids that differ in this list, found '" + twice.value() + "' again",
+                idOf(item).filter(id -> !ids.add(id.value())).ifPresent(twice ->
+                        report(FormRule.COLLIDING_ID.at(
+                        twice.span(), "expected ids that differ in this list, found '" + twice.value()
+                                + "' again",
                         "give one of the two another id")));
             }
         }
@@ -139,31 +145,37 @@ final class Binder {
     }
 
     private Optional<Object> tiers(YamlNode.Pairs pairs, Shape.Tiers tiers, String path) {
-        Optional<YamlNode.Pair> tier = pairs.pairs().stream().filter(pair -> pair.key().value().equals("tier")).findFirst();
+        Optional<YamlNode.Pair> tier = pairs.pairs().stream().filter(pair -> pair.key().value()
+                .equals("tier")).findFirst();
         if (tier.isEmpty()) {
             return report(FormRule.MISSING_KEY.at(head(pairs.span()), "expected the key 'tier', found none",
-                    "add 'tier: 1' (cultural), 'tier: 2' (exclusion and natural enemies) or 'tier: 3' (insecticide)"));
+                    "add 'tier: 1' (cultural), 'tier: 2' (exclusion and natural enemies) or 'tier: 3' "
+                            + "(insecticide)"));
         }
         places.put(path + "/tier", tier.get().value().span());
         String value = tier.get().value() instanceof YamlNode.Scalar scalar
                 && scalar.style() == YamlNode.Style.PLAIN ? scalar.value() : "";
-        List<String> numbers = IntStream.rangeClosed(1, tiers.byTier().size()).mapToObj(Integer::toString).toList();
+        List<String> numbers = IntStream.rangeClosed(1, tiers.byTier().size()).mapToObj(Integer::toString)
+                .toList();
         if (!numbers.contains(value)) {
-            return report(FormRule.OUT_OF_RANGE.at(tier.get().value().span(), "expected one of the tiers 1, 2, 3, found "
+            return report(FormRule.OUT_OF_RANGE.at(tier.get().value().span(),
+                    "expected one of the tiers 1, 2, 3, found "
                     + ScalarReading.shown(tier.get().value()),
                     "1 is cultural, 2 is exclusion and natural enemies, 3 is insecticide"));
         }
         return fields(pairs, tiers.byTier().get(Integer.parseInt(value) - 1), path, Set.of("tier"));
     }
 
-    private Optional<Object> fields(YamlNode.Pairs pairs, Shape.Fields fields, String path, Set<String> besides) {
+    private Optional<Object> fields(YamlNode.Pairs pairs, Shape.Fields fields, String path,
+            Set<String> besides) {
         Map<String, YamlNode.Pair> given = new HashMap<>();
         List<String> keys = fields.keys();
         for (YamlNode.Pair pair : pairs.pairs()) {
             String key = pair.key().value();
             YamlNode.Pair first = given.putIfAbsent(key, pair);
             if (first != null) {
-                report(FormRule.DUPLICATE_KEY.at(pair.key().span(), "expected the key '" + ScalarReading.cut(key)
+                report(FormRule.DUPLICATE_KEY.at(pair.key().span(), "expected the key '"
+                        + ScalarReading.cut(key)
                         + "' once, found it again; it stands first on line " + first.key().span().line(),
                         "keep one of the two"));
             } else if (!keys.contains(key) && !besides.contains(key)) {
@@ -180,7 +192,8 @@ final class Binder {
         return whole ? build(fields, values, head(pairs.span())) : Optional.empty();
     }
 
-    private Optional<Object> field(YamlNode.Pairs pairs, Map<String, YamlNode.Pair> given, Shape.Field field, String path) {
+    private Optional<Object> field(YamlNode.Pairs pairs, Map<String, YamlNode.Pair> given, Shape.Field field,
+            String path) {
         if (field.presence() == Shape.Presence.FROM_FILE_NAME) {
             return id.map(name -> name);
         }
@@ -188,7 +201,8 @@ final class Binder {
         if (pair == null) {
             return missing(pairs, field);
         }
-        Optional<Object> value = bind(pair.value(), field.shape(), path.isEmpty() ? field.key() : path + "/" + field.key(),
+        Optional<Object> value = bind(pair.value(), field.shape(), path.isEmpty() ? field.key() : path + "/"
+                + field.key(),
                 field.range());
         if (field.key().equals("id") && value.isPresent() && !ScalarReading.isId((String) value.get())) {
             report(KeySlips.badId(pair.value().span(), (String) value.get()));
@@ -234,7 +248,8 @@ final class Binder {
         return switch (plain) {
             case STRING -> text(scalar) ? Optional.of(scalar.value()) : Optional.empty();
             case PROSE -> text(scalar) ? Optional.of(prose(scalar)) : Optional.empty();
-            case TEXT -> text(scalar) ? Optional.of(new Text(prose(scalar), Optional.empty(), Optional.empty()))
+            case TEXT -> text(scalar) ? Optional.of(new Text(prose(scalar), Optional.empty(),
+                    Optional.empty()))
                     : Optional.empty();
             default -> value(ScalarReading.read(plain, scalar, range));
         };

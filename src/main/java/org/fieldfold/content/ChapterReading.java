@@ -13,7 +13,8 @@ import org.fieldfold.source.Span;
 record ChapterReading(Optional<Chapter> chapter, Map<String, Span> places) {
     private static final Pattern TITLE = Pattern.compile("\\s*#[ ]+(\\S[^\\r\\n]*)");
 
-    static ChapterReading read(SourceFile file, String id, TextReading texts, java.util.List<Finding> findings) {
+    static ChapterReading read(SourceFile file, String id, TextReading texts,
+            java.util.List<Finding> findings) {
         Matcher title = TITLE.matcher(file.text());
         if (!title.lookingAt()) {
             int line = 1;
@@ -22,11 +23,13 @@ record ChapterReading(Optional<Chapter> chapter, Map<String, Span> places) {
             }
             findings.add(FormRule.MISSING_TITLE.at(new Span(file, file.lineStart(line), file.lineStart(line)
                     + file.lineText(line).length()), "expected a line '# Title' first, found '"
-                    + ScalarReading.cut(file.lineText(line)) + "'", "begin the chapter with '# ' and its title"));
+                    + ScalarReading.cut(file.lineText(line)) + "'",
+                            "begin the chapter with '# ' and its title"));
             return new ChapterReading(Optional.empty(), Map.of());
         }
         Span body = new Span(file, title.end(), file.text().length());
-        String markdown = file.text().substring(title.end()).replace("\r\n", "\n").replace('\r', '\n').strip();
+        String markdown = file.text().substring(title.end()).replace("\r\n", "\n").replace('\r', '\n')
+                .strip();
         Span words = new Span(file, title.start(1), title.end(1));
         Chapter chapter = new Chapter(id, title.group(1).strip(),
                 texts.prose(new YamlNode.Scalar(markdown, YamlNode.Style.BLOCK, body), findings));

@@ -18,7 +18,9 @@ final class Decoding {
     private Decoding() {
     }
 
-    /** The text; bytes that are not UTF-8 come out as U+FFFD, each run of them with a finding at its place. */
+    /**
+     * The text; bytes that are not UTF-8 come out as U+FFFD, each run of them with a finding at its place.
+     */
     static SourceFile decode(String path, byte[] bytes, List<Finding> findings) {
         String text = new String(bytes, StandardCharsets.UTF_8);
         List<Integer> wrongAt = text.indexOf('\uFFFD') < 0 ? List.of() : new ArrayList<>();

@@ -54,7 +54,8 @@ final class DrawingReading extends DefaultHandler {
         } catch (SAXException e) {
             // ended early by a finding of our own
             if (reading.findings.isEmpty()) {
-                reading.report(Span.startOf(file), "expected a drawing, found " + e.getMessage(), "save it as plain SVG");
+                reading.report(Span.startOf(file), "expected a drawing, found " + e.getMessage(),
+                        "save it as plain SVG");
             }
         } catch (IOException | ParserConfigurationException e) {
             throw new IllegalStateException("text in memory can be parsed", e);
@@ -79,7 +80,8 @@ final class DrawingReading extends DefaultHandler {
     }
 
     @Override
-    public void startElement(String uri, String local, String name, Attributes attributes) throws SAXException {
+    public void startElement(String uri, String local, String name,
+            Attributes attributes) throws SAXException {
         Span place = tag(name);
         if (open.isEmpty() && !(local.equals("svg") && uri.equals(SVG))) {
             report(place, "expected the element svg in the namespace " + SVG + ", found '" + name + "'",
@@ -100,7 +102,8 @@ final class DrawingReading extends DefaultHandler {
             throw new SAXException("too many findings");
         }
         if (open.size() > DEEPEST) {
-            report(place, "expected at most " + DEEPEST + " groups inside each other, found more", "ungroup the drawing");
+            report(place, "expected at most " + DEEPEST + " groups inside each other, found more",
+                    "ungroup the drawing");
             throw new SAXException("too many groups");
         }
     }
@@ -117,7 +120,8 @@ final class DrawingReading extends DefaultHandler {
         if (!DrawingRules.isAttribute(name)) {
             report(within(place, name), "expected attributes of shapes, found '" + name + "'",
                     name.startsWith("on") ? "take it out: nothing in a drawing runs"
-                            : name.equals("style") ? "write each property as an attribute: fill=\"…\" stroke=\"…\""
+                            : name.equals("style")
+                                    ? "write each property as an attribute: fill=\"…\" stroke=\"…\""
                             : "take it out");
         } else if (!DrawingRules.isLocal(name, value)) {
             report(within(place, name), "expected a reference to a part of this drawing, found '"
@@ -133,7 +137,8 @@ final class DrawingReading extends DefaultHandler {
 
     @Override
     public void processingInstruction(String target, String data) {
-        report(Span.startOf(file), "expected shapes, found the instruction '" + ScalarReading.cut(target) + "'",
+        report(Span.startOf(file), "expected shapes, found the instruction '" + ScalarReading.cut(target)
+                + "'",
                 "take out what stands between <? and ?>");
     }
 
@@ -147,8 +152,10 @@ final class DrawingReading extends DefaultHandler {
         boolean doctype = e.getMessage() != null && e.getMessage().contains("DOCTYPE");
         int start = doctype ? Math.max(0, file.text().indexOf("<!DOCTYPE")) : at;
         report(new Span(file, start, start), doctype ? "expected no document type declaration, found one"
-                : "expected well-formed SVG, found something that is none: " + e.getMessage().replaceAll("\\.$", ""),
-                doctype ? "delete the line that begins with <!DOCTYPE" : "mend the tag here, or save the drawing again");
+                : "expected well-formed SVG, found something that is none: " + e.getMessage()
+                        .replaceAll("\\.$", ""),
+                doctype ? "delete the line that begins with <!DOCTYPE"
+                        : "mend the tag here, or save the drawing again");
     }
 
     /** The parser stands behind the tag; the tag's own place is where it opens. */

@@ -12,7 +12,8 @@ import java.util.Set;
 import org.xml.sax.Attributes;
 
 /**
- * How many shapes a drawing becomes when every {@code use} is followed: a few lines that use each other twice can
+ * How many shapes a drawing becomes when every {@code use} is followed: a few lines that use each other
+ * twice can
  * become more than any machine can draw.
  */
 final class DrawingSize {
@@ -56,7 +57,8 @@ final class DrawingSize {
         long total = total(root, new HashSet<>());
         return total < 0 ? Optional.of("expected each use to lead to a shape within " + DEEPEST
                         + " steps, found one that leads back to itself or further")
-                : total > MOST ? Optional.of("expected at most " + MOST + " shapes when every use is followed, found more")
+                : total > MOST ? Optional.of("expected at most " + MOST
+                        + " shapes when every use is followed, found more")
                 : Optional.empty();
     }
 

@@ -72,11 +72,13 @@ enum FileKind {
 
     /** The endings that are read in a folder, or the names in the base itself. */
     static List<String> endings(String folder) {
-        return Arrays.stream(values()).filter(kind -> kind.folder.equals(folder)).map(kind -> kind.ending).toList();
+        return Arrays.stream(values()).filter(kind -> kind.folder.equals(folder)).map(kind -> kind.ending)
+                .toList();
     }
 
     static List<String> folders() {
-        return Arrays.stream(values()).map(kind -> kind.folder).filter(folder -> !folder.isEmpty()).distinct().toList();
+        return Arrays.stream(values()).map(kind -> kind.folder).filter(folder -> !folder.isEmpty()).distinct()
+                .toList();
     }
 
     /** The name of its schema. */
@@ -108,7 +110,8 @@ enum FileKind {
 
     /** The key under which a file of many records keeps its list; empty for a file of one record. */
     Optional<String> listKey() {
-        return this == CROPS || this == ACTIVE_INGREDIENTS || this == SOURCES ? Optional.of(schema()) : Optional.empty();
+        return this == CROPS || this == ACTIVE_INGREDIENTS || this == SOURCES ? Optional.of(schema())
+                : Optional.empty();
     }
 
     /** The id that a file's name gives. */

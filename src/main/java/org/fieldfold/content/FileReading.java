@@ -18,7 +18,8 @@ import org.fieldfold.source.Span;
 import org.fieldfold.source.Spans;
 
 /**
- * What came of reading one file. Files are read independently of each other, so that it may be done at the same time.
+ * What came of reading one file. Files are read independently of each other, so that it may be done at the
+ * same time.
  *
  * @param bytes of an image; empty for others
  * @param records by id: one, or those of a list file
@@ -34,7 +35,8 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
         try (InputStream in = Files.newInputStream(file.file())) {
             bytes = in.readNBytes(limit + 1);
         } catch (IOException e) {
-            return unreadable(file, FormRule.UNREADABLE_FILE.at(start(file), "expected a file that can be read, found none: "
+            return unreadable(file, FormRule.UNREADABLE_FILE.at(start(file),
+                    "expected a file that can be read, found none: "
                     + e.getClass().getSimpleName(), "look at the file's permissions"));
         }
         if (bytes.length > limit) {
@@ -50,8 +52,10 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
         List<Finding> findings = new ArrayList<>();
         InputFile input = new InputFile(file.path(), bytes.length, sha256(bytes));
         boolean text = !file.kind().isImage() || file.kind() == FileKind.DRAWING;
-        SourceFile source = text ? Decoding.decode(file.path(), bytes, findings) : new SourceFile(file.path(), "");
-        FileReading reading = new FileReading(file, input, source, file.kind().isImage() ? bytes : new byte[0],
+        SourceFile source = text ? Decoding.decode(file.path(), bytes, findings) : new SourceFile(file.path(),
+                "");
+        FileReading reading = new FileReading(file, input, source, file.kind().isImage() ? bytes
+                : new byte[0],
                 new TreeMap<>(), new TreeMap<>(), new ArrayList<>(), findings);
         reading.understand();
         return reading;
@@ -59,7 +63,8 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
 
     private static FileReading unreadable(ContentFile file, Finding finding) {
         SourceFile source = new SourceFile(file.path(), "");
-        return new FileReading(file, new InputFile(file.path(), 0, sha256(new byte[0])), source, new byte[0], Map.of(),
+        return new FileReading(file, new InputFile(file.path(), 0, sha256(new byte[0])), source, new byte[0],
+                Map.of(),
                 Map.of(file.id(), Span.startOf(source)), List.of(), List.of(finding));
     }
 
@@ -111,16 +116,19 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
     private List<Finding> raster() {
         Optional<RasterHeader> header = RasterHeader.of(bytes);
         if (header.isEmpty()) {
-            return List.of(FormRule.NOT_AN_IMAGE.at(Span.startOf(source), "expected a PNG or JPEG image, found other bytes",
+            return List.of(FormRule.NOT_AN_IMAGE.at(Span.startOf(source),
+                    "expected a PNG or JPEG image, found other bytes",
                     "save the image again from the program that made it"));
         }
         return header.get().isHandy() ? List.of() : List.of(FormRule.NOT_AN_IMAGE.at(Span.startOf(source),
                 "expected an image of at most 40 million pixels, found " + header.get().width() + " by "
-                        + header.get().height(), "save it smaller; 300 dots per inch at its printed size are enough"));
+                        + header.get().height(),
+                                "save it smaller; 300 dots per inch at its printed size are enough"));
     }
 
     private void empty() {
-        findings.add(FormRule.EMPTY_FILE.at(Span.startOf(source), "expected a " + file.kind().schema().replace('-', ' ')
+        findings.add(FormRule.EMPTY_FILE.at(Span.startOf(source), "expected a " + file.kind().schema()
+                .replace('-', ' ')
                 + " file with something in it, found none", "fill the file, or delete it"));
         unread.put(file.id(), Span.startOf(source));
     }
@@ -144,7 +152,8 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
         }
     }
 
-    private void record(YamlReading reading, YamlNode node, Optional<String> idFromName, String id, boolean sound) {
+    private void record(YamlReading reading, YamlNode node, Optional<String> idFromName, String id,
+            boolean sound) {
         Binder binder = new Binder(reading, idFromName, findings);
         Optional<Object> value = binder.bind(node, file.kind().shape(), "");
         links.addAll(binder.links());

@@ -76,7 +76,8 @@ final class Folder {
     private void folder(Path folder, String folderName) throws IOException {
         if (!FileKind.folders().contains(folderName)) {
             boolean language = folderName.matches("[a-z]{2}");
-            unexpected(folderName, "expected one of the folders " + String.join(", ", FileKind.folders()) + ", found '"
+            unexpected(folderName, "expected one of the folders " + String.join(", ", FileKind.folders())
+                    + ", found '"
                     + folderName + "'" + (language ? "; translations are not read yet" : ""),
                     Nearest.hint(folderName, FileKind.folders(), "what is in it is not read"));
             return;

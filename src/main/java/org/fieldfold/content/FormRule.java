@@ -5,16 +5,22 @@ import org.fieldfold.source.Finding;
 import org.fieldfold.source.Severity;
 import org.fieldfold.source.Span;
 
-/** What can be wrong with the form of a content file. Each has an explanation page under {@code check/rules}. */
+/**
+ * What can be wrong with the form of a content file. Each has an explanation page under {@code check/rules}.
+ */
 public enum FormRule {
-    ANCHOR_OR_ALIAS(Severity.ERROR, "anchors and aliases are not read: each fact is written out where it belongs"),
+    ANCHOR_OR_ALIAS(Severity.ERROR,
+            "anchors and aliases are not read: each fact is written out where it belongs"),
     BAD_DATE(Severity.ERROR, "a date is written year-month-day, and the day exists"),
     BAD_ESCAPE(Severity.ERROR, "a backslash in double quotes begins one of a few known escapes"),
-    BAD_ID(Severity.ERROR, "an id has lower-case letters, digits and single hyphens, and begins with a letter or digit"),
+    BAD_ID(Severity.ERROR,
+            "an id has lower-case letters, digits and single hyphens, and begins with a letter or digit"),
     BAD_INDENT(Severity.ERROR, "keys of one map stand in one column"),
-    BAD_NUMBER(Severity.ERROR, "a number is written in digits, with a point for decimals and without its unit"),
+    BAD_NUMBER(Severity.ERROR,
+            "a number is written in digits, with a point for decimals and without its unit"),
     BAD_VALUE(Severity.ERROR, "the values of a record fit together"),
-    BAD_WEATHER_ROW(Severity.ERROR, "a weather file has a heading and rows of a date, a minimum and a maximum"),
+    BAD_WEATHER_ROW(Severity.ERROR,
+            "a weather file has a heading and rows of a date, a minimum and a maximum"),
     COLLIDING_ID(Severity.ERROR, "two ids differ in more than capital letters, and are given once"),
     CONTROL_CHARACTER(Severity.ERROR, "a text file has no control characters but tab and line end"),
     DUPLICATE_KEY(Severity.ERROR, "a key is given once in a map"),
@@ -28,7 +34,8 @@ public enum FormRule {
     MISSING_FILE(Severity.ERROR, "a content base has an edition.yaml"),
     MISSING_KEY(Severity.ERROR, "a key that is needed is there"),
     MISSING_TITLE(Severity.ERROR, "a chapter begins with a line '# Title'"),
-    NO_BREAK_SPACE(Severity.ERROR, "an ordinary space stands beside a colon, a hyphen and at the ends of a value"),
+    NO_BREAK_SPACE(Severity.ERROR,
+            "an ordinary space stands beside a colon, a hyphen and at the ends of a value"),
     NOTE_WITHOUT_FIGURE(Severity.ERROR, "a note in figures/ has its drawing or photograph beside it"),
     NOT_AN_IMAGE(Severity.ERROR, "a .png or .jpg file holds such an image, of a size that can be handled"),
     NOT_UTF8(Severity.ERROR, "a text file is UTF-8"),
@@ -39,7 +46,8 @@ public enum FormRule {
     RESERVED_START(Severity.ERROR, "a value that begins with a sign of YAML stands in quotes"),
     SEVERAL_DOCUMENTS(Severity.ERROR, "a file holds one document"),
     SVG_NOT_PRINTABLE(Severity.ERROR, "a drawing is made of shapes alone"),
-    SWALLOWED_COMMENT(Severity.ERROR, "a '#' after a space begins a comment; a text that has one stands in quotes"),
+    SWALLOWED_COMMENT(Severity.ERROR,
+            "a '#' after a space begins a comment; a text that has one stands in quotes"),
     TAB_INDENT(Severity.ERROR, "lines are indented with spaces"),
     TEXT_AFTER_QUOTE(Severity.ERROR, "a value that begins with a quotation mark ends with one"),
     TOO_DEEP(Severity.ERROR, "lists and maps are nested no deeper than a record needs"),

@@ -23,7 +23,8 @@ final class KeySlips {
             return YamlSlips.swallowed(toLineEnd(scalar.span(), at));
         }
         return FormRule.EMPTY_VALUE.at(scalar.span(), "expected " + expected + ", found "
-                + (scalar.value().isEmpty() ? "nothing" : "'" + scalar.value() + "', which is YAML for nothing"),
+                + (scalar.value().isEmpty() ? "nothing" : "'" + scalar.value()
+                        + "', which is YAML for nothing"),
                 "write it, or take the key out");
     }
 
@@ -51,24 +52,30 @@ final class KeySlips {
     static Finding unknownKey(YamlNode.Pair pair, List<String> known, Set<String> besides) {
         YamlNode.Scalar key = pair.key();
         if (isRestOfText(pair)) {
-            return FormRule.UNQUOTED_COMMA.at(key.span(), "expected a key and a colon behind the comma, found "
-                    + ScalarReading.shown(key) + " alone", "put the whole text before and behind the comma in double quotes");
+            return FormRule.UNQUOTED_COMMA.at(key.span(),
+                    "expected a key and a colon behind the comma, found "
+                    + ScalarReading.shown(key) + " alone",
+                            "put the whole text before and behind the comma in double quotes");
         }
         List<String> all = new ArrayList<>(besides);
         all.addAll(known);
-        return FormRule.UNKNOWN_KEY.at(key.span(), "expected one of the keys " + String.join(", ", all) + ", found "
-                + ScalarReading.shown(key), key.value().equals("id") ? "the file's name is its id: take the key out"
+        return FormRule.UNKNOWN_KEY.at(key.span(), "expected one of the keys " + String.join(", ", all)
+                + ", found "
+                + ScalarReading.shown(key), key.value().equals("id")
+                        ? "the file's name is its id: take the key out"
                 : Nearest.hint(key.value(), all, "take it out, or write the key that was meant"));
     }
 
     /** Whether what stands for a key is the end of a text with a comma: '{name: tubers begin, buds}'. */
     private static boolean isRestOfText(YamlNode.Pair pair) {
         return pair.value() instanceof YamlNode.Scalar nothing && nothing.value().isEmpty()
-                && nothing.style() == YamlNode.Style.PLAIN && nothing.span().start() <= pair.key().span().end();
+                && nothing.style() == YamlNode.Style.PLAIN && nothing.span().start() <= pair.key().span()
+                        .end();
     }
 
     static Finding badId(Span at, String found) {
-        return FormRule.BAD_ID.at(at, "expected an id of lower-case letters, digits and hyphens, at most 64, found '"
+        return FormRule.BAD_ID.at(at,
+                "expected an id of lower-case letters, digits and hyphens, at most 64, found '"
                 + ScalarReading.cut(found) + "'", "write it as in 'colorado-potato-beetle'");
     }
 }

@@ -11,7 +11,8 @@ record ListFile(String key, YamlReading reading, List<Finding> findings) {
         List<YamlNode> items = new ArrayList<>();
         if (!(root instanceof YamlNode.Pairs pairs)) {
             if (!(root instanceof YamlNode.Refused)) {
-                findings.add(FormRule.WRONG_TYPE.at(root.span(), "expected the key '" + key + "' with a list, found "
+                findings.add(FormRule.WRONG_TYPE.at(root.span(), "expected the key '" + key
+                        + "' with a list, found "
                         + ScalarReading.shown(root), "begin with the line '" + key + ":'"));
             }
             return items;

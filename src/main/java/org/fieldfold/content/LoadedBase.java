@@ -8,7 +8,8 @@ import org.fieldfold.source.Finding;
 /**
  * What came of reading a folder.
  *
- * @param base everything that was understood; empty only when {@code edition.yaml} is missing or not understood
+ * @param base everything that was understood; empty only when {@code edition.yaml} is missing or not
+ * understood
  * @param findings what is wrong with the files' form, sorted
  * @param inputs the files that were read, sorted by path
  */

@@ -33,7 +33,8 @@ import org.fieldfold.source.Span;
 /** Reads the Markdown of one text. */
 final class MarkdownReading {
     private static final Parser PARSER = Parser.builder().build();
-    private static final Pattern KNOWN_ADDRESS = Pattern.compile("(?:https?|mailto|tel):.+", Pattern.CASE_INSENSITIVE);
+    private static final Pattern KNOWN_ADDRESS = Pattern.compile("(?:https?|mailto|tel):.+",
+            Pattern.CASE_INSENSITIVE);
 
     private static final int MOST_FINDINGS = 20;
 
@@ -161,24 +162,31 @@ final class MarkdownReading {
             return url;
         }
         report(FormRule.LINK_SCHEME.at(find(written),
-                "expected a link to entry:, https:, http:, mailto: or tel:, found '" + ScalarReading.cut(url) + "'",
+                "expected a link to entry:, https:, http:, mailto: or tel:, found '" + ScalarReading.cut(url)
+                        + "'",
                 "write [words](entry:id) for an entry, or the whole address of a page"));
         return "";
     }
 
     private Finding rawHtml(String found) {
-        return FormRule.RAW_HTML.at(find(found), "expected Markdown, found the HTML '" + ScalarReading.cut(found) + "'",
+        return FormRule.RAW_HTML.at(find(found), "expected Markdown, found the HTML '"
+                + ScalarReading.cut(found) + "'",
                 "take the tag out; write a '<' that is meant as a sign as '\\<'");
     }
 
     private Finding unprintable(Node node, String found) {
-        String kind = node.getNodeName().replaceAll("(?<=\\p{Ll})(?=\\p{Lu})", " ").toLowerCase(java.util.Locale.ROOT);
-        return FormRule.UNPRINTABLE_MARKDOWN.at(find(found), "expected paragraphs, lists, headings, emphasis or links, "
+        String kind = node.getNodeName().replaceAll("(?<=\\p{Ll})(?=\\p{Lu})", " ")
+                .toLowerCase(java.util.Locale.ROOT);
+        return FormRule.UNPRINTABLE_MARKDOWN.at(find(found),
+                "expected paragraphs, lists, headings, emphasis or links, "
                 + "found " + kind + " '" + ScalarReading.cut(found) + "'",
                 "write it as a sentence or a list; a sign that is meant as such has a '\\' before it");
     }
 
-    /** The place of a piece of the text in the file: texts may be folded and indented there, so it is looked for. */
+    /**
+     * The place of a piece of the text in the file: texts may be folded and indented there, so it is looked
+     * for.
+     */
     private Span find(String piece) {
         int lineEnd = piece.indexOf('\n');
         String line = lineEnd < 0 ? piece : piece.substring(0, lineEnd);
@@ -199,7 +207,8 @@ final class MarkdownReading {
         List<Run> joined = new ArrayList<>();
         for (Run run : runs) {
             int last = joined.size() - 1;
-            if (last >= 0 && joined.get(last).style() == run.style() && joined.get(last).link().equals(run.link())) {
+            if (last >= 0 && joined.get(last).style() == run.style() && joined.get(last).link()
+                    .equals(run.link())) {
                 joined.set(last, new Run(joined.get(last).text() + run.text(), run.style(), run.link()));
             } else if (!run.text().isEmpty()) {
                 joined.add(run);

@@ -5,8 +5,10 @@ import org.fieldfold.source.SourceFile;
 import org.fieldfold.source.Span;
 
 /**
- * The text of a file with slips mended, so that reading can go on behind them, and the way back to the file's own
- * offsets. A sign that must not act as a sign is shifted into Unicode's private use area and shifted back in values.
+ * The text of a file with slips mended, so that reading can go on behind them, and the way back to the
+ * file's own
+ * offsets. A sign that must not act as a sign is shifted into Unicode's private use area and shifted back in
+ * values.
  */
 final class MendedText {
     private static final char SHIFT = '\uE000';
@@ -81,7 +83,8 @@ final class MendedText {
     MendedText replace(int from, int to, String by) {
         int[] moved = new int[text.length() - (to - from) + by.length() + 1];
         for (int i = 0; i < moved.length; i++) {
-            int was = i < from ? i : i < from + by.length() ? Math.min(from + (i - from), Math.max(from, to - 1))
+            int was = i < from ? i : i < from + by.length() ? Math.min(from + (i - from), Math.max(from,
+                    to - 1))
                     : i - by.length() + (to - from);
             moved[i] = original(was);
         }

@@ -6,15 +6,22 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.fieldfold.prose.Run;
 
-/** Emphasis in its plainest form: words between two asterisks that stand at the beginning and the end of words. */
+/**
+ * Emphasis in its plainest form: words between two asterisks that stand at the beginning and the end of
+ * words.
+ */
 final class NamesInText {
-    private static final Pattern SCIENTIFIC = Pattern.compile("\\p{Lu}\\p{L}+(?: [\\p{Ll}-]+)?|\\p{Lu}\\. [\\p{Ll}-]+");
-    private static final Pattern EMPHASIS = Pattern.compile("(?<![^ (])\\*([A-Za-z](?:[^*]*[A-Za-z.])?)\\*(?![^ .,;:)])");
+    private static final Pattern SCIENTIFIC = Pattern.compile("\\p{Lu}\\p{L}+(?: [\\p{Ll}-]+)?|\\p{Lu}\\. "
+            + "[\\p{Ll}-]+");
+    private static final Pattern EMPHASIS = Pattern.compile("(?<![^ "
+            + "(])\\*([A-Za-z](?:[^*]*[A-Za-z.])?)\\*(?![^ .,;:)])");
 
     private NamesInText() {
     }
 
-    /** Whether emphasised words are a genus, or a genus and species: {@code Perillus}, {@code P. bioculatus}. */
+    /**
+     * Whether emphasised words are a genus, or a genus and species: {@code Perillus}, {@code P. bioculatus}.
+     */
     static Run.Style style(String words) {
         return SCIENTIFIC.matcher(words).matches() ? Run.Style.NAME : Run.Style.EMPHASIS;
     }

@@ -11,7 +11,8 @@ public final class Nearest {
     }
 
     /**
-     * The known word with the fewest slips of the key (letter added, left out, changed, or two exchanged) from what
+     * The known word with the fewest slips of the key (letter added, left out, changed, or two exchanged)
+     * from what
      * was found; empty when more than a third of it would have to change. Of several, the first in order.
      */
     public static Optional<String> to(String found, Collection<String> known) {
@@ -46,7 +47,8 @@ public final class Nearest {
                 int change = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
                 int least = Math.min(cost[i - 1][j - 1] + change,
                         Math.min(cost[i - 1][j], cost[i][j - 1]) + 1);
-                if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
+                if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2)
+                        && a.charAt(i - 2) == b.charAt(j - 1)) {
                     least = Math.min(least, cost[i - 2][j - 2] + 1);
                 }
                 cost[i][j] = least;

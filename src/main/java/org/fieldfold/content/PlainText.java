@@ -64,7 +64,8 @@ final class PlainText {
             return false;
         }
         char first = bare.charAt(0);
-        return "-+=#".indexOf(first) < 0 && !bare.startsWith("* ") && !bare.equals("*") && !beginsLikeNumberedItem(bare);
+        return "-+=#".indexOf(first) < 0 && !bare.startsWith("* ") && !bare.equals("*")
+                && !beginsLikeNumberedItem(bare);
     }
 
     private static boolean beginsLikeNumberedItem(String bare) {

@@ -3,7 +3,8 @@ package org.fieldfold.content;
 import java.util.Map;
 
 /**
- * What a number can be for what it measures, whatever the entry. Growth stages are two-digit BBCH codes, 00 to 99
+ * What a number can be for what it measures, whatever the entry. Growth stages are two-digit BBCH codes, 00
+ * to 99
  * (Meier 2018); the others only keep out what is a slip of the key.
  */
 final class Ranges {
@@ -16,9 +17,11 @@ final class Ranges {
     private static final Map<String, Shape.Range> BY_COMPONENT = Map.ofEntries(
             Map.entry("StageWindow.from", BBCH), Map.entry("StageWindow.to", BBCH),
             Map.entry("GrowthStage.from", BBCH), Map.entry("GrowthStage.to", BBCH),
-            Map.entry("Interval.from", new Shape.Range(0, 1_000)), Map.entry("Interval.to", new Shape.Range(0, 1_000)),
+            Map.entry("Interval.from", new Shape.Range(0, 1_000)), Map.entry("Interval.to",
+                    new Shape.Range(0, 1_000)),
             Map.entry("SizeRange.from", MILLIMETRES), Map.entry("SizeRange.to", MILLIMETRES),
-            Map.entry("TypeLimits.from", new Shape.Range(4, 72)), Map.entry("TypeLimits.to", new Shape.Range(4, 72)),
+            Map.entry("TypeLimits.from", new Shape.Range(4, 72)), Map.entry("TypeLimits.to",
+                    new Shape.Range(4, 72)),
             Map.entry("Monitoring.sample", COUNT), Map.entry("Monitoring.stops", COUNT),
             Map.entry("Monitoring.everyDays", new Shape.Range(1, 366)),
             Map.entry("Threshold.value", new Shape.Range(0, 1_000_000)), Map.entry("Threshold.per", COUNT),

@@ -2,14 +2,18 @@ package org.fieldfold.content;
 
 import java.util.Optional;
 
-/** Width and height from the first bytes of a PNG or JPEG, so that an image is known to be one, and not a monster. */
+/**
+ * Width and height from the first bytes of a PNG or JPEG, so that an image is known to be one, and not a
+ * monster.
+ */
 record RasterHeader(long width, long height) {
     private static final long MOST_PIXELS = 40_000_000;
     /** PNG, third edition, section 5.2. */
     private static final int[] PNG_SIGNATURE = {0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};
 
     static Optional<RasterHeader> of(byte[] bytes) {
-        return startsWith(bytes, PNG_SIGNATURE) ? png(bytes) : startsWith(bytes, new int[] {0xff, 0xd8}) ? jpeg(bytes)
+        return startsWith(bytes, PNG_SIGNATURE) ? png(bytes) : startsWith(bytes, new int[] {0xff, 0xd8})
+                ? jpeg(bytes)
                 : Optional.empty();
     }
 
@@ -52,7 +56,8 @@ record RasterHeader(long width, long height) {
         int at = 2;
         while (at + 9 < bytes.length && unsigned(bytes, at) == 0xff) {
             int marker = unsigned(bytes, at + 1);
-            boolean frame = marker >= 0xc0 && marker <= 0xcf && marker != 0xc4 && marker != 0xc8 && marker != 0xcc;
+            boolean frame = marker >= 0xc0 && marker <= 0xcf && marker != 0xc4 && marker != 0xc8
+                    && marker != 0xcc;
             if (frame) {
                 return Optional.of(new RasterHeader(twoBytes(bytes, at + 7), twoBytes(bytes, at + 5)));
             }

@@ -65,7 +65,8 @@ final class References {
             all(known, guide, known.value().guides(), "guides");
         });
         base.figures().values().forEach(this::figure);
-        Target linked = target("an entry or chapter", FileKind.PEST, FileKind.NATURAL_ENEMY, FileKind.PRACTICE,
+        Target linked = target("an entry or chapter", FileKind.PEST, FileKind.NATURAL_ENEMY,
+                FileKind.PRACTICE,
                 FileKind.CHAPTER);
         assembly.links().forEach(link -> check(link.place(), linked, link.entry()));
     }
@@ -167,7 +168,8 @@ final class References {
 
     private void check(Span place, Target target, String id) {
         if (!target.ids().contains(id)) {
-            findings.add(FormRule.UNKNOWN_REFERENCE.at(place, "expected the id of " + target.name() + ", found '"
+            findings.add(FormRule.UNKNOWN_REFERENCE.at(place, "expected the id of " + target.name()
+                    + ", found '"
                     + ScalarReading.cut(id) + "'", Nearest.hint(id, target.ids(), "add "
                     + target.name() + " with this id, or take the reference out")));
         }

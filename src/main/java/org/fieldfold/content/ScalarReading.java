@@ -51,20 +51,23 @@ final class ScalarReading {
             return Reading.of(known);
         }
         return Reading.not(FormRule.UNKNOWN_WORD.at(scalar.span(), "expected " + words.expected() + ", found "
-                + shown(scalar), Nearest.hint(scalar.value(), words.byWord().keySet(), "take one of these words")));
+                + shown(scalar), Nearest.hint(scalar.value(), words.byWord().keySet(),
+                        "take one of these words")));
     }
 
     private static Reading number(YamlNode.Scalar scalar, Shape.Range range, boolean whole) {
         String expected = whole ? Shape.Plain.INTEGER.expected() : Shape.Plain.NUMBER.expected();
         String value = scalar.value();
         if (scalar.style() != YamlNode.Style.PLAIN || !(whole ? WHOLE : NUMBER).matcher(value).matches()) {
-            return Reading.not(FormRule.BAD_NUMBER.at(scalar.span(), "expected " + expected + ", found " + shown(scalar),
+            return Reading.not(FormRule.BAD_NUMBER.at(scalar.span(), "expected " + expected + ", found "
+                    + shown(scalar),
                     numberHint(scalar, whole)));
         }
         double number = Double.parseDouble(value);
         if (!range.holds(number)) {
             return Reading.not(FormRule.OUT_OF_RANGE.at(scalar.span(), "expected " + expected + " from "
-                    + plain(range.from()) + " to " + plain(range.to()) + ", found " + value, "check the digits and the unit"));
+                    + plain(range.from()) + " to " + plain(range.to()) + ", found " + value,
+                            "check the digits and the unit"));
         }
         return Reading.of(whole ? (Object) (int) number : (Object) number);
     }
@@ -99,7 +102,8 @@ final class ScalarReading {
                     break;
             }
         }
-        return Reading.not(FormRule.WRONG_TYPE.at(scalar.span(), "expected true or false, found " + shown(scalar),
+        return Reading.not(FormRule.WRONG_TYPE.at(scalar.span(), "expected true or false, found "
+                + shown(scalar),
                 "write true or false, without quotation marks"));
     }
 
@@ -114,7 +118,8 @@ final class ScalarReading {
                 hint = "there is no such day; check month and day";
             }
         }
-        return Reading.not(FormRule.BAD_DATE.at(scalar.span(), "expected " + Shape.Plain.DATE.expected() + ", found "
+        return Reading.not(FormRule.BAD_DATE.at(scalar.span(), "expected " + Shape.Plain.DATE.expected()
+                + ", found "
                 + shown(scalar), hint));
     }
 
@@ -123,12 +128,14 @@ final class ScalarReading {
         String hint = "write month-day, as in 05-01";
         if (MONTH_DAY.matcher(value).matches()) {
             try {
-                return Reading.of(MonthDay.of(Integer.parseInt(value.substring(0, 2)), Integer.parseInt(value.substring(3))));
+                return Reading.of(MonthDay.of(Integer.parseInt(value.substring(0, 2)),
+                        Integer.parseInt(value.substring(3))));
             } catch (DateTimeException e) {
                 hint = "there is no such day; check month and day";
             }
         }
-        return Reading.not(FormRule.BAD_DATE.at(scalar.span(), "expected " + Shape.Plain.MONTH_DAY.expected() + ", found "
+        return Reading.not(FormRule.BAD_DATE.at(scalar.span(), "expected " + Shape.Plain.MONTH_DAY.expected()
+                + ", found "
                 + shown(scalar), hint));
     }
 

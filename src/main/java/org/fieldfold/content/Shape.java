@@ -4,7 +4,10 @@ import java.lang.reflect.Constructor;
 import java.util.List;
 import java.util.Map;
 
-/** What may stand at one place of a content file: the one description from which files are bound and schemas written. */
+/**
+ * What may stand at one place of a content file: the one description from which files are bound and schemas
+ * written.
+ */
 sealed interface Shape {
     /** What is expected there, as a message says it: {@code a date}. */
     String expected();
@@ -50,7 +53,8 @@ sealed interface Shape {
         }
 
         List<String> keys() {
-            return fields.stream().filter(field -> field.presence() != Presence.FROM_FILE_NAME).map(Field::key).toList();
+            return fields.stream().filter(field -> field.presence() != Presence.FROM_FILE_NAME)
+                    .map(Field::key).toList();
         }
     }
 

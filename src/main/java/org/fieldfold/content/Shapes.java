@@ -40,7 +40,8 @@ final class Shapes {
             return fields;
         }
         List<Shape.Field> without = fields.fields().stream().map(field -> field.key().equals("id")
-                ? new Shape.Field("id", field.shape(), Shape.Presence.FROM_FILE_NAME, field.description(), field.range())
+                ? new Shape.Field("id", field.shape(), Shape.Presence.FROM_FILE_NAME, field.description(),
+                        field.range())
                 : field).toList();
         return new Shape.Fields(fields.name(), without, fields.constructor());
     }
@@ -56,7 +57,8 @@ final class Shapes {
     }
 
     static Shape of(Type type) {
-        Shape known = type instanceof Class<?> plain && PLAIN.containsKey(plain) ? PLAIN.get(plain) : KNOWN.get(type);
+        Shape known = type instanceof Class<?> plain && PLAIN.containsKey(plain) ? PLAIN.get(plain)
+                : KNOWN.get(type);
         if (known == null) {
             known = describe(type);
             KNOWN.put(type, known);
@@ -70,7 +72,8 @@ final class Shapes {
         }
         Class<?> plain = (Class<?>) type;
         if (plain == Control.class) {
-            return new Shape.Tiers(Stream.of(Control.Cultural.class, Control.Exclusion.class, Control.Insecticide.class)
+            return new Shape.Tiers(Stream.of(Control.Cultural.class, Control.Exclusion.class,
+                    Control.Insecticide.class)
                     .map(tier -> (Shape.Fields) of(tier)).toList());
         }
         if (plain.isEnum()) {
@@ -79,7 +82,8 @@ final class Shapes {
         if (plain.isRecord()) {
             return record(plain);
         }
-        throw new IllegalArgumentException("expected a record, a word, a list or a plain value in the model, found "
+        throw new IllegalArgumentException("expected a record, a word, a list or a plain value in the "
+                + "model, found "
                 + type);
     }
 
@@ -91,7 +95,10 @@ final class Shapes {
         return new Shape.Words(byWord);
     }
 
-    /** How a constant is written in a file: lower case with hyphens; units such as F and C keep their capitals. */
+    /**
+     * How a constant is written in a file: lower case with hyphens; units such as F and C keep their
+     * capitals.
+     */
     static String word(Enum<?> constant) {
         boolean symbols = Arrays.stream(constant.getDeclaringClass().getEnumConstants())
                 .allMatch(other -> ((Enum<?>) other).name().length() == 1);
@@ -100,7 +107,8 @@ final class Shapes {
 
     private static Shape.Fields record(Class<?> type) {
         RecordComponent[] components = type.getRecordComponents();
-        List<Shape.Field> fields = Arrays.stream(components).map(component -> field(type, component)).toList();
+        List<Shape.Field> fields = Arrays.stream(components).map(component -> field(type, component))
+                .toList();
         Class<?>[] types = Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
         try {
             Constructor<?> constructor = type.getDeclaredConstructor(types);

@@ -33,7 +33,8 @@ final class TextReading {
     }
 
     /**
-     * Behind a text, one space and '#' are taken for part of the text, as in {@code trap #3} or {@code lot # 7};
+     * Behind a text, one space and '#' are taken for part of the text, as in {@code trap #3} or {@code lot #
+     * 7};
      * two spaces, '#' and a space are a comment.
      */
     private static Optional<Finding> swallowed(YamlNode.Scalar scalar) {
@@ -46,8 +47,10 @@ final class TextReading {
         if (at == end || at >= text.length() || text.charAt(at) != '#') {
             return Optional.empty();
         }
-        boolean comment = at - end >= 2 && (at + 1 == text.length() || Character.isWhitespace(text.charAt(at + 1)));
-        return comment ? Optional.empty() : Optional.of(YamlSlips.swallowed(KeySlips.toLineEnd(scalar.span(), at)));
+        boolean comment = at - end >= 2 && (at + 1 == text.length()
+                || Character.isWhitespace(text.charAt(at + 1)));
+        return comment ? Optional.empty() : Optional.of(YamlSlips.swallowed(KeySlips.toLineEnd(scalar.span(),
+                at)));
     }
 
     private static Optional<Finding> noBreakSpace(YamlNode.Scalar scalar) {
@@ -58,7 +61,8 @@ final class TextReading {
         int at = value.startsWith("\u00a0") ? start : value.endsWith("\u00a0") ? end - 1 : -1;
         if (at < 0) {
             int key = value.indexOf(":\u00a0");
-            at = key > 0 && value.substring(0, key).matches("[a-z][a-z-]*") ? text.indexOf(":\u00a0", start) + 1 : -1;
+            at = key > 0 && value.substring(0, key).matches("[a-z][a-z-]*") ? text.indexOf(":\u00a0", start)
+                    + 1 : -1;
         }
         return at < 0 ? Optional.empty()
                 : Optional.of(YamlSlips.noBreakSpace(new Span(scalar.span().file(), at, at + 1)));
@@ -74,7 +78,8 @@ final class TextReading {
     private Prose markdown(String value, Span place, List<Finding> findings) {
         int longest = longestParagraph(value);
         if (longest > LONGEST_PARAGRAPH) {
-            findings.add(FormRule.PARAGRAPH_TOO_LONG.at(place, "expected paragraphs of at most " + LONGEST_PARAGRAPH
+            findings.add(FormRule.PARAGRAPH_TOO_LONG.at(place, "expected paragraphs of at most "
+                    + LONGEST_PARAGRAPH
                     + " characters, found one of " + longest, "put blank lines between its paragraphs"));
             return Prose.plain(value);
         }
@@ -85,7 +90,8 @@ final class TextReading {
             return markdown.prose();
         } catch (StackOverflowError e) {
             // the Markdown reader calls itself for each level of nesting, and has no limit of its own
-            findings.add(FormRule.TOO_DEEP.at(place, "expected Markdown that is nested as people nest it, found more",
+            findings.add(FormRule.TOO_DEEP.at(place,
+                    "expected Markdown that is nested as people nest it, found more",
                     "take out the signs that repeat"));
             return Prose.plain(value);
         }

@@ -13,7 +13,8 @@ import org.fieldfold.source.SourceFile;
 import org.fieldfold.source.Span;
 
 /**
- * The temperatures of one station, from {@code weather/<station>.csv}: rows of date, minimum and maximum in °C.
+ * The temperatures of one station, from {@code weather/<station>.csv}: rows of date, minimum and maximum in
+ * °C.
  *
  * @param station the file's name without its ending
  * @param temperatures of the rows that were understood, in °C
@@ -39,7 +40,8 @@ public record WeatherFile(String station, TemperatureRecord temperatures, List<F
             byte[] bytes = in.readNBytes(limit + 1);
             List<Finding> findings = new ArrayList<>();
             if (bytes.length > limit) {
-                findings.add(FormRule.FILE_TOO_LARGE.at(Span.startOf(new SourceFile(shown, "")), "expected at most "
+                findings.add(FormRule.FILE_TOO_LARGE.at(Span.startOf(new SourceFile(shown, "")),
+                        "expected at most "
                         + FileKind.WEATHER.limit().mebibytes() + " MiB, found more", "split the file"));
                 bytes = new byte[0];
             }

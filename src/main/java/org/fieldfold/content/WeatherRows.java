@@ -14,7 +14,9 @@ import org.fieldfold.source.Span;
 /** The rows of a weather file, read one by one; a row with a slip is left out, with a finding. */
 final class WeatherRows {
     private static final String HEADING = "date,min,max";
-    /** Between the coldest and the hottest air ever measured on the ground there are fewer degrees than here. */
+    /**
+     * Between the coldest and the hottest air ever measured on the ground there are fewer degrees than here.
+     */
     private static final double COLDEST = -90;
     private static final double HOTTEST = 60;
     private static final int MOST_FINDINGS = 50;
@@ -52,7 +54,8 @@ final class WeatherRows {
         int second = row.indexOf(',', first + 1);
         if (first < 0 || second < 0 || row.indexOf(',', second + 1) >= 0) {
             report(line, 0, row.length(), "expected three values, date, minimum and maximum, found '"
-                    + ScalarReading.cut(row) + "'", "write them as in 2026-05-01,4.5,17.2; leave a missing day out");
+                    + ScalarReading.cut(row) + "'",
+                            "write them as in 2026-05-01,4.5,17.2; leave a missing day out");
             return;
         }
         Optional<LocalDate> date = date(row.substring(0, first).strip());
@@ -60,7 +63,8 @@ final class WeatherRows {
         OptionalDouble max = degrees(line, row, second + 1, row.length());
         if (date.isEmpty()) {
             findings.add(FormRule.BAD_DATE.at(at(line, 0, first), "expected a date as in 2026-11-30, found '"
-                    + ScalarReading.cut(row.substring(0, first)) + "'", "write year-month-day of a day that exists"));
+                    + ScalarReading.cut(row.substring(0, first)) + "'",
+                            "write year-month-day of a day that exists"));
         } else if (!date.get().isAfter(last)) {
             report(line, 0, first, "expected a day later than that of the row above, found " + date.get(),
                     "sort the rows by date, each day once");
@@ -75,7 +79,8 @@ final class WeatherRows {
 
     private void add(int line, String row, Day day, int first) {
         if (day.min > day.max) {
-            report(line, first + 1, row.length(), "expected a minimum not above the maximum, found " + day.min + " and "
+            report(line, first + 1, row.length(), "expected a minimum not above the maximum, found " + day.min
+                    + " and "
                     + day.max, "exchange the two, or leave the day out");
         } else {
             days.add(new DayTemperature(day.date, day.min, day.max));
@@ -115,7 +120,8 @@ final class WeatherRows {
         ScalarReading.Reading reading = ScalarReading.read(Shape.Plain.NUMBER, scalar,
                 new Shape.Range(COLDEST, HOTTEST));
         reading.finding().ifPresent(findings::add);
-        return reading.value().isPresent() ? OptionalDouble.of((double) reading.value().get()) : OptionalDouble.empty();
+        return reading.value().isPresent() ? OptionalDouble.of((double) reading.value().get())
+                : OptionalDouble.empty();
     }
 
     /** The usual value, as in -3.5 or 12: read by hand, as there are tens of thousands in a base. */

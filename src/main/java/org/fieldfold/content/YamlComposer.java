@@ -16,8 +16,10 @@ import org.snakeyaml.engine.v2.parser.ParserImpl;
 import org.snakeyaml.engine.v2.scanner.StreamReader;
 
 /**
- * Composes the node tree of one text from the YAML reader's events. It is done here and not by the library's own
- * composer because that one follows aliases (so that a small file can grow without end), nests without limit, and
+ * Composes the node tree of one text from the YAML reader's events. It is done here and not by the library's
+ * own
+ * composer because that one follows aliases (so that a small file can grow without end), nests without
+ * limit, and
  * keeps no place for an alias.
  */
 final class YamlComposer {
@@ -54,7 +56,8 @@ final class YamlComposer {
         parser.next();
         if (!parser.checkEvent(Event.ID.StreamEnd)) {
             Event next = parser.next();
-            findings.add(FormRule.SEVERAL_DOCUMENTS.at(span(next), "expected one document, found a second one",
+            findings.add(FormRule.SEVERAL_DOCUMENTS.at(span(next),
+                    "expected one document, found a second one",
                     "take out the line '---' and what must not be read"));
         }
         return Optional.of(root);
@@ -71,14 +74,16 @@ final class YamlComposer {
                     && scalar.getTag().isEmpty()) {
                 return read;
             }
-            return scalar.getTag().isPresent() || node.getAnchor().isPresent() ? refuseStart(read.span()) : read;
+            return scalar.getTag().isPresent() || node.getAnchor().isPresent() ? refuseStart(read.span())
+                    : read;
         }
         CollectionStartEvent start = (CollectionStartEvent) event;
         int from = offset(start.getStartMark());
         depth++;
         if (depth > DEEPEST) {
             findings.add(FormRule.TOO_DEEP.at(span(start), "expected at most " + DEEPEST
-                    + " lists and maps inside each other, found more", "take out the brackets or hyphens too many"));
+                    + " lists and maps inside each other, found more",
+                            "take out the brackets or hyphens too many"));
             throw new TooDeep();
         }
         YamlNode read = event.getEventId() == Event.ID.SequenceStart ? items(from) : pairs(from);
@@ -109,7 +114,8 @@ final class YamlComposer {
             if (key instanceof YamlNode.Scalar word) {
                 pairs.add(new YamlNode.Pair(word, value));
             } else if (!(key instanceof YamlNode.Refused)) {
-                findings.add(FormRule.WRONG_TYPE.at(key.span(), "expected a word as key, found a list or a map",
+                findings.add(FormRule.WRONG_TYPE.at(key.span(),
+                        "expected a word as key, found a list or a map",
                         "write a key of the record, a colon and its value"));
             }
             next = parser.next();
@@ -117,7 +123,10 @@ final class YamlComposer {
         return new YamlNode.Pairs(pairs, close(from, next));
     }
 
-    /** The end of a block lies behind what is in it; blanks and comments up to the next token do not belong to it. */
+    /**
+     * The end of a block lies behind what is in it; blanks and comments up to the next token do not belong
+     * to it.
+     */
     private Span close(int from, Event end) {
         int start = offset(end.getStartMark());
         int stop = offset(end.getEndMark());
@@ -149,7 +158,8 @@ final class YamlComposer {
     }
 
     private YamlNode refuseStart(Span at) {
-        String sign = at.file().text().substring(at.start(), Math.min(at.start() + 1, at.file().text().length()));
+        String sign = at.file().text().substring(at.start(), Math.min(at.start() + 1, at.file().text()
+                .length()));
         findings.add(YamlSlips.reservedStart(at, sign));
         return new YamlNode.Refused(at);
     }

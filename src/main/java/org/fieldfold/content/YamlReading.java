@@ -13,7 +13,8 @@ import org.snakeyaml.engine.v2.exceptions.ReaderException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 
 /**
- * One YAML file, read to its end: where it is not YAML, the slip is named, mended as far as needed to go on, and the
+ * One YAML file, read to its end: where it is not YAML, the slip is named, mended as far as needed to go on,
+ * and the
  * text read again, so that all slips are found in one run.
  *
  * @param root what was read; empty when nothing could be
@@ -71,7 +72,8 @@ record YamlReading(Optional<YamlNode> root, Set<Integer> lines, boolean guessed)
         int at = text.text().indexOf(new String(Character.toChars(unreadable.getCodePoint())));
         MendedText mended = at < 0 ? text
                 : text.replace(at, at + Character.charCount(unreadable.getCodePoint()), " ");
-        return new YamlSlips.Slip(FormRule.CONTROL_CHARACTER.at(text.span(Math.max(at, 0), Math.max(at, 0) + 1),
+        return new YamlSlips.Slip(FormRule.CONTROL_CHARACTER.at(text.span(Math.max(at, 0), Math.max(at, 0)
+                + 1),
                 "expected text, found the control character U+%04X".formatted(unreadable.getCodePoint()),
                 "delete it; it may not be visible in your editor"), mended, false);
     }

@@ -9,7 +9,8 @@ import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 
 /** Names the slip behind an error of the YAML reader, and mends it so far that reading can go on. */
 final class YamlSlips {
-    private static final Pattern KEY_AND_VALUE = Pattern.compile("^(\\s*(?:- +)*)(?:([^\\s:#'\"{\\[][^:#]*): +)?(\\S.*)?$");
+    private static final Pattern KEY_AND_VALUE = Pattern.compile("^(\\s*(?:- "
+            + "+)*)(?:([^\\s:#'\"{\\[][^:#]*): +)?(\\S.*)?$");
     private static final Pattern SWALLOWING = Pattern.compile("[^\\s#](?: #| +#(?=\\S))");
     private static final Pattern NO_BREAK = Pattern.compile("(?:^|[:\\-\\s])(\\u00a0)|\\u00a0$");
 
@@ -31,7 +32,8 @@ final class YamlSlips {
         this.text = text;
         this.at = offset(trouble.getProblemMark().or(trouble::getContextMark));
         this.context = offset(trouble.getContextMark().or(trouble::getProblemMark));
-        this.problem = (trouble.getContext() == null ? "" : trouble.getContext() + ": ") + trouble.getProblem();
+        this.problem = (trouble.getContext() == null ? "" : trouble.getContext() + ": ")
+                + trouble.getProblem();
     }
 
     private int offset(java.util.Optional<Mark> mark) {
@@ -60,7 +62,8 @@ final class YamlSlips {
             if (tab >= 0) {
                 return some(FormRule.TAB_INDENT.at(text.span(tab, tab + 1),
                         "expected spaces before the first word, found a tab" + others(line),
-                        "indent with two spaces; let the editor turn tabs into spaces"), text.withoutLeadingTabs());
+                        "indent with two spaces; let the editor turn tabs into spaces"),
+                                text.withoutLeadingTabs());
             }
         }
         if (at < text.text().length() && text.text().charAt(at) == '\t') {
@@ -80,7 +83,8 @@ final class YamlSlips {
 
     private String others(int firstLine) {
         int more = 0;
-        for (int line = text.lineEnd(firstLine) + 1; line < text.text().length(); line = text.lineEnd(line) + 1) {
+        for (int line = text.lineEnd(firstLine) + 1; line < text.text().length(); line = text.lineEnd(line)
+                + 1) {
             more += leadingTab(line) >= 0 ? 1 : 0;
         }
         return more == 0 ? "" : ", and on " + more + " more " + (more == 1 ? "line" : "lines");
@@ -88,7 +92,8 @@ final class YamlSlips {
 
     /** A no-break space beside a colon or hyphen is a letter to YAML, so that the key is not seen as one. */
     private java.util.Optional<Slip> noBreakSpace() {
-        int from = problem.contains("<document start>") ? 0 : text.lineStart(lineAbove(Math.min(at, context)));
+        int from = problem.contains("<document start>") ? 0 : text.lineStart(lineAbove(Math.min(at,
+                context)));
         Matcher found = NO_BREAK.matcher(text.text()).region(from, text.lineEnd(Math.max(at, context)));
         if (!found.find()) {
             return java.util.Optional.empty();
@@ -104,19 +109,23 @@ final class YamlSlips {
 
     private java.util.Optional<Slip> bySigns() {
         if (problem.contains("cannot start any token") && at < text.text().length()) {
-            return some(reservedStart(text.span(at, text.lineEnd(at)), String.valueOf(text.text().charAt(at))),
+            return some(reservedStart(text.span(at, text.lineEnd(at)), String.valueOf(text.text()
+                    .charAt(at))),
                     text.shift(at));
         }
         if (problem.startsWith("while scanning an alias") || problem.startsWith("while scanning an anchor")
-                || problem.startsWith("while scanning a block scalar") || problem.startsWith("while scanning a tag")
+                || problem.startsWith("while scanning a block scalar")
+                        || problem.startsWith("while scanning a tag")
                 || problem.startsWith("while scanning a directive")) {
             return isShiftable(context) ? some(reservedStart(text.span(context, text.lineEnd(context)),
-                    String.valueOf(text.text().charAt(context))), text.shift(context)) : java.util.Optional.empty();
+                    String.valueOf(text.text().charAt(context))), text.shift(context))
+                            : java.util.Optional.empty();
         }
         if (problem.contains("mapping values are not allowed")) {
             return java.util.Optional.of(colon());
         }
-        if (problem.startsWith("while scanning a quoted scalar") || problem.startsWith("while scanning a double-quoted")
+        if (problem.startsWith("while scanning a quoted scalar")
+                || problem.startsWith("while scanning a double-quoted")
                 || problem.startsWith("while scanning a single-quoted")) {
             return quotes();
         }
@@ -180,7 +189,8 @@ final class YamlSlips {
 
     /** What went on behind a line that lost its end to a '#' looks out of place. */
     private java.util.Optional<Slip> swallowed() {
-        boolean lost = problem.contains("could not find expected ':'") || problem.contains("expected <block end>");
+        boolean lost = problem.contains("could not find expected ':'")
+                || problem.contains("expected <block end>");
         int above = lineAbove(problem.contains("<block end>") ? at : context);
         Matcher found = SWALLOWING.matcher(text.text()).region(text.lineStart(above), text.lineEnd(above));
         if (!lost || above == 0 || !found.find()) {
@@ -191,7 +201,8 @@ final class YamlSlips {
     }
 
     static Finding swallowed(Span at) {
-        return FormRule.SWALLOWED_COMMENT.at(at, "expected the text to go on, found ' #', behind which nothing is read",
+        return FormRule.SWALLOWED_COMMENT.at(at,
+                "expected the text to go on, found ' #', behind which nothing is read",
                 "put the whole value in double quotes; for a comment write two spaces, '#' and a space");
     }
 
@@ -261,7 +272,8 @@ final class YamlSlips {
 
     /** Nothing that has a name: the line is passed over, or the line where the trouble began. */
     private Slip unknown() {
-        Finding finding = FormRule.NOT_YAML.at(text.span(at, text.lineEnd(at)), "expected YAML, found something that is "
+        Finding finding = FormRule.NOT_YAML.at(text.span(at, text.lineEnd(at)),
+                "expected YAML, found something that is "
                 + "none: " + problem, "compare the line, and the one above it, with a sample");
         int line = !text.line(at).isBlank() ? at : !text.line(context).isBlank() ? context : -1;
         return new Slip(finding, line < 0 ? text : text.blank(line), true);

@@ -40,7 +40,8 @@ class DamagedFilesTest {
         try (Stream<Path> files = Files.walk(root)) {
             List<Sample> samples = new ArrayList<>();
             for (Path file : files.filter(Files::isRegularFile).sorted().toList()) {
-                String folder = root.relativize(file).getNameCount() == 1 ? "" : file.getParent().getFileName().toString();
+                String folder = root.relativize(file).getNameCount() == 1 ? "" : file.getParent()
+                        .getFileName().toString();
                 FileKind kind = folder.equals(crops) ? FileKind.CROPS
                         : FileKind.of(folder, file.getFileName().toString()).orElse(FileKind.LEDGER);
                 samples.add(new Sample(kind, Files.readAllBytes(file)));
@@ -62,7 +63,8 @@ class DamagedFilesTest {
     private static List<Finding> read(FileKind kind, byte[] bytes) {
         FileReading reading = FileReading.of(new ContentFile("content/x", Path.of("x"), kind, "x"), bytes);
         for (Finding finding : reading.findings()) {
-            assertTrue(finding.span().end() <= finding.span().file().text().length(), "within its file: " + finding);
+            assertTrue(finding.span().end() <= finding.span().file().text().length(), "within its file: "
+                    + finding);
             assertFalse(finding.message().isBlank(), finding.rule());
         }
         return reading.findings();
@@ -97,8 +99,10 @@ class DamagedFilesTest {
                 "summary: |\n  " + "![".repeat(50_000), "summary: |\n  " + "<a ".repeat(50_000),
                 "summary: |\n  " + "`".repeat(3) + "` `` ".repeat(50_000),
                 "summary: |\n  " + ("` `` ".repeat(1_900) + "\n\n  ").repeat(20),
-                "name: a: b\n".repeat(90_000), "\t- a\n".repeat(150_000), "a: @b\n".repeat(100_000), "%".repeat(500_000),
-                "a : b : ".repeat(100_000), "#".repeat(1_000_000), "\n".repeat(1_000_000), "\u0007".repeat(1_000_000));
+                "name: a: b\n".repeat(90_000), "\t- a\n".repeat(150_000), "a: @b\n".repeat(100_000),
+                        "%".repeat(500_000),
+                "a : b : ".repeat(100_000), "#".repeat(1_000_000), "\n".repeat(1_000_000),
+                        "\u0007".repeat(1_000_000));
         for (String text : hostile) {
             String start = text.substring(0, Math.min(20, text.length()));
             List<Finding> findings = assertTimeoutPreemptively(Duration.ofSeconds(60),
@@ -153,6 +157,7 @@ class DamagedFilesTest {
 
     @Test
     void theSamplesAreThere() {
-        assertEquals(List.of(FileKind.EDITION, FileKind.CROPS), shipped().stream().map(Sample::kind).limit(2).toList());
+        assertEquals(List.of(FileKind.EDITION, FileKind.CROPS), shipped().stream().map(Sample::kind).limit(2)
+                .toList());
     }
 }

@@ -33,14 +33,16 @@ class DraftTest {
         Files.copy(Path.of("content/edition.yaml"), base.resolve("content/edition.yaml"));
         List<Finding> findings = BaseLoader.load(base.resolve("content")).findings().stream()
                 .filter(finding -> finding.span().file().path().endsWith("new-one.yaml")).toList();
-        Set<String> rules = findings.stream().map(Finding::rule).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> rules = findings.stream().map(Finding::rule)
+                .collect(Collectors.toCollection(TreeSet::new));
         assertEquals(Set.of("empty-value"), rules, findings.toString());
     }
 
     @Test
     void everyWordOfAVocabularyIsThere() {
         String text = Draft.of("pest", "x").text().replaceAll("\\n *# *", " ");
-        for (String word : List.of("growing-point", "distortion", "light-trap", "row-length", "interval-table",
+        for (String word : List.of("growing-point", "distortion", "light-trap", "row-length",
+                "interval-table",
                 "elsewhere")) {
             assertTrue(text.contains(word), word);
         }

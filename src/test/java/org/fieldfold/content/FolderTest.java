@@ -24,7 +24,8 @@ class FolderTest {
     }
 
     private List<String> rules() {
-        return base.load().findings().stream().map(finding -> finding.span().place() + " " + finding.severity().word()
+        return base.load().findings().stream().map(finding -> finding.span().place() + " "
+                + finding.severity().word()
                 + " " + finding.rule()).toList();
     }
 
@@ -44,24 +45,30 @@ class FolderTest {
     @Test
     void aSlipInTheEditionDoesNotHideTheRest() {
         base.with("edition.yaml", Base.EDITION + "colour: blue\n").with("practices/a.yaml", "name: A\n");
-        assertEquals(List.of("content/edition.yaml:13:1 error unknown-key", "content/practices/a.yaml:1:1 error "
+        assertEquals(List.of("content/edition.yaml:13:1 error unknown-key",
+                "content/practices/a.yaml:1:1 error "
                 + "missing-key"), rules().stream().distinct().toList());
         assertTrue(base.load().base().isPresent());
     }
 
     @Test
     void whatIsNotReadIsSaid() {
-        base.with("notes.txt", "x").with("pests/x.yml", "x").with("pest/x.yaml", "x").with("es/pests/x.yaml", "x")
+        base.with("notes.txt", "x").with("pests/x.yml", "x").with("pest/x.yaml", "x").with("es/pests/x.yaml",
+                "x")
                 .with("README.md", "x").with(".schema/pest.json", "{}");
-        assertEquals(List.of("content/es:1:1 info unexpected-file", "content/notes.txt:1:1 info unexpected-file",
-                "content/pest:1:1 info unexpected-file", "content/pests/x.yml:1:1 info unexpected-file"), rules());
+        assertEquals(List.of("content/es:1:1 info unexpected-file",
+                "content/notes.txt:1:1 info unexpected-file",
+                "content/pest:1:1 info unexpected-file", "content/pests/x.yml:1:1 info unexpected-file"),
+                        rules());
         assertEquals("did you mean 'pests'?", base.load().findings().get(2).hint());
     }
 
     @Test
     void namesOfFilesAreIds() {
-        base.with("practices/Row Cover.yaml", "x").with("practices/row_cover.yaml", "x").with("practices/-a.yaml", "x");
-        assertEquals(List.of("content/practices/-a.yaml:1:1 error bad-id", "content/practices/Row Cover.yaml:1:1 error "
+        base.with("practices/Row Cover.yaml", "x").with("practices/row_cover.yaml", "x")
+                .with("practices/-a.yaml", "x");
+        assertEquals(List.of("content/practices/-a.yaml:1:1 error bad-id",
+                "content/practices/Row Cover.yaml:1:1 error "
                 + "bad-id", "content/practices/row_cover.yaml:1:1 error bad-id"), rules());
     }
 
@@ -84,17 +91,21 @@ class FolderTest {
 
     @Test
     void tooLargeIsNotRead() {
-        base.with("practices/a.yaml", "#".repeat((1 << 20) + 1)).with("weather/w.csv", new byte[(5 << 20) + 1]);
+        base.with("practices/a.yaml", "#".repeat((1 << 20) + 1)).with("weather/w.csv", new byte[(5 << 20)
+                + 1]);
         assertEquals(List.of("content/practices/a.yaml:1:1 error file-too-large",
                 "content/weather/w.csv:1:1 error file-too-large"), rules());
     }
 
     @Test
     void emptyFilesOfAllKinds() {
-        base.with("practices/a.yaml", "").with("practices/b.yaml", "# only a comment\n").with("chapters/c.md", " \n")
+        base.with("practices/a.yaml", "").with("practices/b.yaml", "# only a comment\n").with("chapters/c.md",
+                " \n")
                 .with("crops.yaml", "\n");
-        assertEquals(List.of("content/chapters/c.md:1:1 error empty-file", "content/crops.yaml:1:1 error empty-file",
-                "content/practices/a.yaml:1:1 error empty-file", "content/practices/b.yaml:1:1 error empty-file"), rules());
+        assertEquals(List.of("content/chapters/c.md:1:1 error empty-file",
+                "content/crops.yaml:1:1 error empty-file",
+                "content/practices/a.yaml:1:1 error empty-file",
+                        "content/practices/b.yaml:1:1 error empty-file"), rules());
     }
 
     @Test

@@ -12,7 +12,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
-/** A file says the same with LF, with CRLF and with a byte-order mark: same facts, same findings, same places. */
+/**
+ * A file says the same with LF, with CRLF and with a byte-order mark: same facts, same findings, same places.
+ */
 class LineEndsTest {
     private record Read(Object records, List<String> places, List<String> findings) {
     }
@@ -21,8 +23,10 @@ class LineEndsTest {
     List<DynamicTest> oneFileThreeWays() throws IOException {
         try (Stream<Path> content = Files.walk(Path.of("content"));
                 Stream<Path> samples = Files.walk(Path.of("src/test/resources/org/fieldfold/content/samples"))) {
-            return Stream.concat(content, samples).filter(file -> file.toString().matches(".*\\.(yaml|csv|svg|md)"))
-                    .sorted().map(file -> DynamicTest.dynamicTest(file.toString(), () -> check(file))).toList();
+            return Stream.concat(content, samples).filter(file -> file.toString()
+                    .matches(".*\\.(yaml|csv|svg|md)"))
+                    .sorted().map(file -> DynamicTest.dynamicTest(file.toString(), () -> check(file)))
+                            .toList();
         }
     }
 
@@ -37,12 +41,16 @@ class LineEndsTest {
 
     private static Read read(Path file, String latin) {
         FileKind kind = FileKind.of(file.getParent().getFileName().toString().equals("content") ? ""
-                : file.getParent().getFileName().toString(), file.getFileName().toString()).orElse(FileKind.CROPS);
+                : file.getParent().getFileName().toString(), file.getFileName().toString())
+                        .orElse(FileKind.CROPS);
         FileReading reading = FileReading.of(new ContentFile(file.toString(), file, kind, "x"),
                 latin.getBytes(StandardCharsets.ISO_8859_1));
-        return new Read(reading.records(), reading.records().values().stream().flatMap(record -> record.spans().byPath()
-                .entrySet().stream().map(place -> place.getKey() + " " + place.getValue().place())).sorted().toList(),
-                reading.findings().stream().map(Base::shown).map(shown -> shown.replaceAll("at byte [0-9]+ ", ""))
+        return new Read(reading.records(), reading.records().values().stream().flatMap(record ->
+                record.spans().byPath()
+                .entrySet().stream().map(place -> place.getKey() + " " + place.getValue().place())).sorted()
+                        .toList(),
+                reading.findings().stream().map(Base::shown).map(shown -> shown.replaceAll("at byte [0-9]+ ",
+                        ""))
                         .toList());
     }
 }

@@ -31,14 +31,18 @@ class TextsTest {
     }
 
     private static List<String> slips(String text) {
-        return markdown(text).findings().stream().map(finding -> finding.span().place() + " " + finding.rule()).toList();
+        return markdown(text).findings().stream().map(finding -> finding.span().place() + " "
+                + finding.rule()).toList();
     }
 
     @Provide
     Arbitrary<String> texts() {
-        Arbitrary<String> words = Arbitraries.of("a", "Lay", "straw", "1", "12.", "-", "+", "=", "#", "5 cm", "'s", "\"x\"",
-                "(", ")", ":", ";", ".", ",", "%", "½", "\u00a0", " ", "  ", "    ", "\n", "\n\n", "\n ", "\n    ", "é",
-                "\uD83D\uDC1B", "http://a.example", "a@b.example", "$", "^", "/", "{", "}", "*", "_", "\t", "1)", "*", "*Perillus*", "*P. bioculatus*", "*not ", "now*", "**", "(", ".");
+        Arbitrary<String> words = Arbitraries.of("a", "Lay", "straw", "1", "12.", "-", "+", "=", "#", "5 cm",
+                "'s", "\"x\"",
+                "(", ")", ":", ";", ".", ",", "%", "½", "\u00a0", " ", "  ", "    ", "\n", "\n\n", "\n ",
+                        "\n    ", "é",
+                "\uD83D\uDC1B", "http://a.example", "a@b.example", "$", "^", "/", "{", "}", "*", "_", "\t",
+                        "1)", "*", "*Perillus*", "*P. bioculatus*", "*not ", "now*", "**", "(", ".");
         return words.list().ofMaxSize(12).map(parts -> String.join("", parts));
     }
 
@@ -54,8 +58,10 @@ class TextsTest {
 
     @Test
     void mostTextsAreReadTheShortWay() {
-        for (String text : List.of("Lay straw between rows; pull volunteer potatoes.", "Plant ¼ mile from last year’s.",
-                "Two paragraphs.\n\nOf 5 to 10 %.", "Walk (slowly), then \"count\".", "Leave *Perillus* (and *Podisus maculiventris*).",
+        for (String text : List.of("Lay straw between rows; pull volunteer potatoes.",
+                "Plant ¼ mile from last year’s.",
+                "Two paragraphs.\n\nOf 5 to 10 %.", "Walk (slowly), then \"count\".",
+                        "Leave *Perillus* (and *Podisus maculiventris*).",
                 "Do *not* spray.")) {
             assertTrue(PlainText.read(text).isPresent(), text);
         }
@@ -75,10 +81,12 @@ class TextsTest {
 
     @Test
     void linksLeadToEntriesAndPages() {
-        assertEquals(List.of(Run.plain("See "), Run.plain("the beetle").to("#colorado-potato-beetle"), Run.plain(".")),
+        assertEquals(List.of(Run.plain("See "), Run.plain("the beetle").to("#colorado-potato-beetle"),
+                Run.plain(".")),
                 line("See [the beetle](entry:colorado-potato-beetle)."));
         assertEquals(List.of(Run.plain("page").to("https://a.example/b?c=d"), Run.plain(" "),
-                Run.plain("call").to("tel:5550100"), Run.plain(" "), Run.plain("write").to("mailto:a@b.example")),
+                Run.plain("call").to("tel:5550100"), Run.plain(" "), Run.plain("write")
+                        .to("mailto:a@b.example")),
                 line("[page](https://a.example/b?c=d) [call](tel:5550100) [write](mailto:a@b.example)"));
         assertEquals(List.of("x.md:1:3 link-scheme", "x.md:1:21 link-scheme", "x.md:1:38 link-scheme"),
                 slips("a [b](javascript:c) [d](file:///etc) [e](f/g.html)"));
@@ -95,10 +103,12 @@ class TextsTest {
 
     @Test
     void blocks() {
-        Prose prose = markdown("# Top\n\nOne\ntwo  \nthree\n\n- a *b*\n- c\n\n1. d\n2. e\n\n### Deep\n").prose();
+        Prose prose = markdown("# Top\n\nOne\ntwo  \nthree\n\n- a *b*\n- c\n\n1. d\n2. e\n\n### Deep\n")
+                .prose();
         assertEquals(List.of(new Passage.Heading(2, List.of(Run.plain("Top"))),
                 new Passage.Paragraph(List.of(Run.plain("One two three"))),
-                new Passage.Bullets(false, List.of(List.of(Run.plain("a "), new Run("b", Run.Style.EMPHASIS, "")),
+                new Passage.Bullets(false, List.of(List.of(Run.plain("a "), new Run("b", Run.Style.EMPHASIS,
+                        "")),
                         List.of(Run.plain("c")))),
                 new Passage.Bullets(true, List.of(List.of(Run.plain("d")), List.of(Run.plain("e")))),
                 new Passage.Heading(3, List.of(Run.plain("Deep")))), prose.passages());
@@ -115,7 +125,8 @@ class TextsTest {
         assertEquals("How to *count*", chapter.chapter().orElseThrow().title());
         assertEquals(2, chapter.chapter().orElseThrow().body().passages().size());
         ChapterReading.read(new SourceFile("c.md", "\nWalk a V.\n"), "c", new TextReading(), findings);
-        assertEquals("c.md:2:1: error: expected a line '# Title' first, found 'Walk a V.' [missing-title] hint: begin the "
+        assertEquals("c.md:2:1: error: expected a line '# Title' first, found 'Walk a V.' [missing-title] "
+                + "hint: begin the "
                 + "chapter with '# ' and its title", Base.shown(findings.get(0)));
     }
 }

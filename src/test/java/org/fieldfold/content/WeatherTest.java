@@ -16,7 +16,8 @@ class WeatherTest {
 
     @Test
     void aStationIsReadOnDemand() throws IOException {
-        Base base = new Base(temporary).with("weather/lowbridge.csv", "date,min,max\r\n2026-04-30,-1.5,12\r\n2026-05-01,3,.5e\r\n"
+        Base base = new Base(temporary).with("weather/lowbridge.csv",
+                "date,min,max\r\n2026-04-30,-1.5,12\r\n2026-05-01,3,.5e\r\n"
                 .replace(".5e", "17.25"));
         WeatherFile weather = WeatherFile.ofStation(base.folder(), "lowbridge");
         assertEquals("lowbridge", weather.station());
@@ -49,11 +50,13 @@ class WeatherTest {
                 "4:1 bad-date expected a date as in 2026-11-30, found '2026-04-31'",
                 "5:12 bad-weather-row expected a minimum not above the maximum, found 12.0 and 1.0",
                 "6:1 bad-weather-row expected three values, date, minimum and maximum, found '2026-05-02,1'",
-                "7:1 bad-weather-row expected three values, date, minimum and maximum, found '2026-05-03,1,2,3'",
+                "7:1 bad-weather-row expected three values, date, minimum and maximum, found "
+                        + "'2026-05-03,1,2,3'",
                 "8:14 bad-number expected a number, found '5 °C'",
                 "9:15 out-of-range expected a number from -90 to 60, found 130",
                 "10:1 bad-date expected a date as in 2026-11-30, found '30.4.2026'"),
-                weather.findings().stream().map(finding -> finding.span().line() + ":" + finding.span().column() + " "
+                weather.findings().stream().map(finding -> finding.span().line() + ":" + finding.span()
+                        .column() + " "
                         + finding.rule() + " " + finding.message()).toList());
         assertEquals(List.of(2026), weather.temperatures().years());
         assertEquals(LocalDate.of(2026, 5, 6), weather.temperatures().last().orElseThrow());
