@@ -1,6 +1,8 @@
 package org.fieldfold.content;
 
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.Severity;
 import org.fieldfold.source.Span;
@@ -75,6 +77,11 @@ public enum FormRule {
     /** The rule's id, as in {@code unknown-key}. */
     public String id() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** The rule with an id; empty when it is none about form. */
+    public static Optional<FormRule> byId(String id) {
+        return Arrays.stream(values()).filter(rule -> rule.id().equals(id)).findFirst();
     }
 
     public Severity severity() {
