@@ -79,6 +79,7 @@ public final class GuideWriter {
                 .map(crop -> base.crops().get(crop).value()).map(Crop::name).collect(Collectors.joining(", "));
         blocks.add(new Block.Paragraph(List.of(Run.plain(phrases.say("cover.crops", crops))), List.of(),
                 placed.at("crops")));
+        frontispiece(guide).ifPresent(blocks::add);
         List<List<Run>> inside = new ArrayList<>();
         for (String id : guide.entries()) {
             inside.add(List.of(Run.plain(Optional.ofNullable(base.pests().get(id))
@@ -91,6 +92,17 @@ public final class GuideWriter {
                 .plain(" · " + office.name()).runs(), List.of(), office.origin()));
         notice().ifPresent(blocks::add);
         return new Section("cover", Section.Kind.COVER, 0, guide.title(), blocks, placed.at("title"));
+    }
+
+    /** The first drawing of the first entry, by its name: a cover that is known again from across a counter. */
+    private Optional<Block> frontispiece(Guide guide) {
+        return guide.entries().stream().findFirst().map(base.pests()::get).flatMap(placed -> {
+            PestEntry pest = placed.value();
+            return base.figuresOf(pest.id(), pest.figures(), pest.stages()).stream().findFirst()
+                    .map(figure -> new Block.Plates(List.of(new Block.Plate(figure.id(),
+                            Phrases.capital(pest.names().common()), figure.note().alt().orElse(pest.names().common()),
+                            Optional.empty())), placed.at("names")));
+        });
     }
 
     private Optional<Block> notice() {
