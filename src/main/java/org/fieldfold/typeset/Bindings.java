@@ -53,7 +53,7 @@ final class Bindings {
         char mark = token.charAt(at);
         boolean address = token.indexOf('@') > 0 || token.indexOf('.') > 0 && ADDRESS.matcher(token).matches();
         if (address && (mark == '.' || mark == '@' || mark == '/') && at > 0 && at < token.length() - 4) {
-            return token.charAt(at + 1) != '/';
+            return token.charAt(at + 1) != '/' && token.charAt(at - 1) != '/';
         }
         if (at == 0 || at == token.length() - 1 || (mark != '-' && mark != '–' && mark != '—' && mark != '/')) {
             return false;

@@ -1,6 +1,7 @@
 package org.fieldfold.typeset;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -21,6 +22,7 @@ final class Compositor {
     private final Tag document = Tag.document();
     private final Map<Integer, SetPanel> panels = new TreeMap<>();
     private final Map<Integer, SetGuide.PanelFit> fits = new TreeMap<>();
+    private final Map<TagSlot, Tag> made = new IdentityHashMap<>();
     private final int tabs;
 
     Compositor(Manuscript manuscript, Stick model) {
@@ -41,6 +43,10 @@ final class Compositor {
         return List.copyOf(fits.values());
     }
 
+    private Pen pen(List<Mark> marks, Tag tag, Frame frame) {
+        return new Pen(marks, made, tag, frame.left());
+    }
+
     void draw(Spread spread) {
         TreeMap<Integer, Tag> sections = new TreeMap<>();
         for (int panel = 0; panel < spread.frames().size(); panel++) {
@@ -58,7 +64,7 @@ final class Compositor {
         List<Mark> marks = new ArrayList<>();
         List<Filling.Placed> here = spread.filling().strips().stream()
                 .filter(placed -> placed.panel() == panel && placed.bottom() <= spread.capacities().get(panel)).toList();
-        head(spread, panel, here, new Pen(marks, document, frame.left()));
+        head(spread, panel, here, pen(marks, document, frame));
         List<Integer> springs = new ArrayList<>();
         for (int i = 0; i < here.size(); i++) {
             int block = here.get(i).block();
@@ -78,7 +84,7 @@ final class Compositor {
             Section section = spread.sectionOf(placed.block()).section();
             Tag tag = sections.computeIfAbsent(manuscript.sections().indexOf(section),
                     key -> document.addSection(section.name()));
-            placed.strip().draw().draw(new Pen(marks, tag, frame.left()), top + (placed.top() + shifts.get(i)) * half);
+            placed.strip().draw().draw(pen(marks, tag, frame), top + (placed.top() + shifts.get(i)) * half);
         }
         int end = here.isEmpty() ? 0 : here.get(here.size() - 1).bottom() + shifts.get(here.size() - 1);
         boolean inner = spread.sections().get(0).section().kind() != Section.Kind.COVER && springs.isEmpty();
@@ -124,7 +130,7 @@ final class Compositor {
 
     private void finish(Frame frame, List<Mark> marks, Tag section, int end, Span origin) {
         FootSetting foot = foot(frame, origin);
-        Pen pen = new Pen(marks, section, frame.left());
+        Pen pen = pen(marks, section, frame);
         int rows = model.leading().capacity(frame.height()) - foot.units();
         int pitch = model.leading().units(WRITING);
         if (end < rows - LEAST_WRITING) {

@@ -8,8 +8,9 @@ package org.fieldfold.typeset;
  *   <li>{@link #OVER} for each half line that does not fit;
  *   <li>{@link #DROPPED} for each item left out and {@link #BRIEF} for each block in its short form;
  *   <li>{@link #SHARED} for each section that begins on a panel with another;
- *   <li>{@link #DIVIDED} for each panel on which a section goes on, and {@link #INSIDE} more if it goes on in the
- *       middle of a block;
+ *   <li>{@link #DIVIDED} for each panel on which a section goes on; {@link #APART} more if what goes on is not
+ *       the first tier of control, before which it divides by itself, and {@link #INSIDE} more in the middle of a
+ *       block;
  *   <li>{@link #PLATE} for each half line that drawings are lower than they could be;
  *   <li>the square of the half lines left empty on each panel used, which balances panels.
  * </ul>
@@ -22,6 +23,7 @@ final class Cost {
     static final long BRIEF = 100_000;
     static final long SHARED = 50_000;
     static final long DIVIDED = 20_000;
+    static final long APART = 600;
     static final long INSIDE = 400;
     static final long PLATE = 100;
 

@@ -1,29 +1,41 @@
 package org.fieldfold.typeset;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
  * Draws on one panel, inside one section of the logical tree.
  *
+ * @param made the tags that this drawing has made, by the slots that they were made for
  * @param left edge of the measure, in the panel's frame
  */
-record Pen(List<Mark> marks, Tag section, double left) {
+record Pen(List<Mark> marks, Map<TagSlot, Tag> made, Tag section, double left) {
+    /** The tag of a slot, made when it is first asked for. */
+    Tag tag(TagSlot slot) {
+        Tag known = made.get(slot);
+        if (known == null) {
+            known = slot.make(slot.parent().map(this::tag).orElse(section));
+            made.put(slot, known);
+        }
+        return known;
+    }
+
     void words(double x, double baseline, Piece piece, double size, Mark.Ink ink, Optional<TagSlot> tag) {
         marks.add(new Mark.Words(x, baseline, piece.face(), size, ink, piece.text(),
-                tag.map(slot -> slot.get(section))));
+                tag.map(this::tag)));
     }
 
     void link(double x, double y, double width, double height, String address, TagSlot tag) {
-        marks.add(new Mark.LinkArea(x, y, width, height, address, tag.get(section)));
+        marks.add(new Mark.LinkArea(x, y, width, height, address, tag(tag)));
     }
 
     void drawing(String figure, double x, double y, double width, double height, TagSlot tag) {
-        marks.add(new Mark.Drawing(figure, x, y, width, height, tag.get(section)));
+        marks.add(new Mark.Drawing(figure, x, y, width, height, tag(tag)));
     }
 
     void code(String address, double x, double y, double size, TagSlot tag) {
-        marks.add(new Mark.SquareCode(address, x, y, size, tag.get(section)));
+        marks.add(new Mark.SquareCode(address, x, y, size, tag(tag)));
     }
 
     void line(double x1, double y1, double x2, double y2, double width) {

@@ -1,5 +1,6 @@
 package org.fieldfold.typeset;
 
+import java.util.Arrays;
 import java.util.List;
 import org.fieldfold.manuscript.Block;
 
@@ -9,38 +10,36 @@ import org.fieldfold.manuscript.Block;
  * and {@code c/sqrt(a)} high, and one {@code c} holds for the row.
  *
  * @param least the narrowest column of each, in points: its true-size bar, and the words beneath it
+ * @param room for all columns, in points
+ * @param widest the largest {@code c} that the room allows
  */
-record PlateRow(List<Block.Plate> plates, List<Double> aspects, List<Double> least, double measure, double gutter) {
-    PlateRow {
-        plates = List.copyOf(plates);
-        aspects = List.copyOf(aspects);
-        least = List.copyOf(least);
+record PlateRow(List<Block.Plate> plates, double[] aspects, double[] least, double room, double gutter, double widest) {
+    /** @param measure that the row may fill */
+    static PlateRow of(List<Block.Plate> plates, double[] aspects, double[] least, double measure, double gutter) {
+        double room = measure - gutter * (plates.size() - 1);
+        return new PlateRow(List.copyOf(plates), aspects, least, room, gutter, widest(aspects, least, room));
     }
 
-    private double room() {
-        return measure - gutter * (plates.size() - 1);
+    /** Whether the drawings can be {@code height} high beside what their columns need for bars and words. */
+    boolean fits(double height) {
+        return tallest() >= height;
     }
 
-    /** Whether the bars and the words stand side by side at all. */
-    boolean fits() {
-        return least.stream().mapToDouble(Double::doubleValue).sum() <= room() + 1e-6;
-    }
-
-    private double widthAt(double c) {
+    private static double widthAt(double c, double[] aspects, double[] least) {
         double sum = 0;
-        for (int i = 0; i < plates.size(); i++) {
-            sum += Math.max(c * Math.sqrt(aspects.get(i)), least.get(i));
+        for (int i = 0; i < aspects.length; i++) {
+            sum += Math.max(c * Math.sqrt(aspects[i]), least[i]);
         }
         return sum;
     }
 
     /** The largest {@code c} that the measure leaves room for. */
-    private double widest() {
+    private static double widest(double[] aspects, double[] least, double room) {
         double low = 0;
-        double high = room() / aspects.stream().mapToDouble(Math::sqrt).sum();
+        double high = room / widthAt(1, aspects, new double[aspects.length]);
         for (int step = 0; step < 40; step++) {
             double middle = (low + high) / 2;
-            if (widthAt(middle) <= room()) {
+            if (widthAt(middle, aspects, least) <= room) {
                 low = middle;
             } else {
                 high = middle;
@@ -51,24 +50,24 @@ record PlateRow(List<Block.Plate> plates, List<Double> aspects, List<Double> lea
     }
 
     private double flattest() {
-        return Math.sqrt(aspects.stream().mapToDouble(Double::doubleValue).min().orElse(1));
+        return Math.sqrt(Arrays.stream(aspects).min().orElse(1));
     }
 
     /** The height of the tallest drawing when the row is as wide as it may be. */
     double tallest() {
-        return widest() / flattest();
+        return widest / flattest();
     }
 
     /** Sizes and columns of the row when its tallest drawing is {@code height} high. */
     List<Placed> place(double height) {
-        double c = Math.min(height * flattest(), widest());
-        double spare = Math.max(0, room() - widthAt(c)) / plates.size();
+        double c = Math.min(height * flattest(), widest);
+        double spare = Math.max(0, room - widthAt(c, aspects, least)) / plates.size();
         List<Placed> placed = new java.util.ArrayList<>();
         double x = 0;
         for (int i = 0; i < plates.size(); i++) {
-            double width = c * Math.sqrt(aspects.get(i));
-            double column = Math.max(width, least.get(i)) + spare;
-            placed.add(new Placed(plates.get(i), x, column, width, c / Math.sqrt(aspects.get(i))));
+            double width = c * Math.sqrt(aspects[i]);
+            double column = Math.max(width, least[i]) + spare;
+            placed.add(new Placed(plates.get(i), x, column, width, c / Math.sqrt(aspects[i])));
             x += column + gutter;
         }
         return placed;

@@ -10,6 +10,8 @@ final class PlateSetting {
     private static final double MM = 72 / 25.4;
     static final double LOWEST = 16 * MM;
     static final double HIGHEST = 34 * MM;
+    /** Drawings lower than this do not stand side by side. */
+    private static final double SIDE_BY_SIDE = 10 * MM;
     private static final double BAR = 0.9;
     private static final int MOST_IN_A_ROW = 4;
 
@@ -55,19 +57,20 @@ final class PlateSetting {
         for (int row = 0; row < count; row++) {
             split.add(row(block.plates().subList(row * plates / count, (row + 1) * plates / count)));
         }
-        return count < plates && !split.stream().allMatch(PlateRow::fits) ? rows(count + 1) : split;
+        return count < plates && !split.stream().allMatch(row -> row.fits(SIDE_BY_SIDE)) ? rows(count + 1) : split;
     }
 
     private PlateRow row(List<Block.Plate> plates) {
-        List<Double> aspects = new ArrayList<>();
-        List<Double> least = new ArrayList<>();
-        for (Block.Plate plate : plates) {
-            aspects.add(Math.min(12, Math.max(1 / 12.0, stick.shapes().aspect(plate.figure()))));
+        double[] aspects = new double[plates.size()];
+        double[] least = new double[plates.size()];
+        for (int i = 0; i < plates.size(); i++) {
+            Block.Plate plate = plates.get(i);
+            aspects[i] = Math.min(12, Math.max(1 / 12.0, stick.shapes().aspect(plate.figure())));
             double words = stick.widestWord(List.of(Run.plain(caption(plate))), Voice.TEXT, stick.leading().small(),
                     block.origin());
-            least.add(Math.min(stick.measure(), Math.max(words, bar(plate))));
+            least[i] = Math.min(stick.measure(), Math.max(words, bar(plate)));
         }
-        return new PlateRow(plates, aspects, least, stick.measure(), 1.2 * stick.size());
+        return PlateRow.of(plates, aspects, least, stick.measure(), 1.2 * stick.size());
     }
 
     /** Length of the true-size bar in points; 0 where there is none, or where it is longer than the panel is wide. */
@@ -110,7 +113,7 @@ final class PlateSetting {
             }
         };
         return first ? Strip.opening(1, units + bars + 2 * lines, false, draw)
-                : new Strip(1, false, Cost.DIVIDED + Cost.INSIDE, units + bars + 2 * lines, false, draw);
+                : new Strip(1, false, Cost.DIVIDED + Cost.APART + Cost.INSIDE, units + bars + 2 * lines, false, draw);
     }
 
     private void caption(SetText text, PlateRow.Placed one, TagSlot tag, Pen pen, double top) {

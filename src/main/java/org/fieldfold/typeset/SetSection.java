@@ -52,14 +52,17 @@ record SetSection(Section section, List<Choice> blocks, List<Integer> springs) {
         return NoticeSetting.set((Block.Divider) block, stick);
     }
 
-    /** On the last panel the code and the notice at its end stand at the foot. */
+    /** On the last panel the code, or the notice at its end, and what follows stand at the foot. */
     private static List<Integer> springs(Section section) {
-        int at = section.blocks().size();
-        while (at > 0 && (section.blocks().get(at - 1) instanceof Block.Code
-                || section.blocks().get(at - 1) instanceof Block.Notice)) {
+        List<Block> blocks = section.blocks();
+        int at = blocks.size();
+        while (at > 0 && blocks.get(at - 1) instanceof Block.Notice) {
             at--;
         }
-        boolean end = section.kind() == Section.Kind.CONTACT && at > 0 && at < section.blocks().size();
+        for (int i = 1; i < blocks.size(); i++) {
+            at = blocks.get(i) instanceof Block.Code ? Math.min(at, i) : at;
+        }
+        boolean end = section.kind() == Section.Kind.CONTACT && at > 0 && at < blocks.size();
         return end ? List.of(at) : List.of();
     }
 }

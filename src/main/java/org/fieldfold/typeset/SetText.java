@@ -1,8 +1,6 @@
 package org.fieldfold.typeset;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.fieldfold.prose.Run;
 
@@ -12,11 +10,7 @@ import org.fieldfold.prose.Run;
  * @param runs what it was made from
  * @param size in points
  */
-record SetText(List<Run> runs, List<Line> lines, double size, Map<Integer, TagSlot> inner) {
-    static SetText of(List<Run> runs, List<Line> lines, double size) {
-        return new SetText(runs, lines, size, new HashMap<>());
-    }
-
+record SetText(List<Run> runs, List<Line> lines, double size) {
     int count() {
         return lines.size();
     }
@@ -43,10 +37,10 @@ record SetText(List<Run> runs, List<Line> lines, double size, Map<Integer, TagSl
             boolean space = spaced && i == pieces.size() - 1;
             Piece piece = space ? pieces.get(i).spaced() : pieces.get(i);
             Run run = runs.get(piece.run());
-            TagSlot own = inner.computeIfAbsent(piece.run(), r -> tagOf(run, tag));
+            TagSlot own = tag.of(piece.run(), run);
             double width = piece.width() * size / 1000;
             pen.words(at, baseline, piece, size, ink, Optional.of(own));
-            if (!run.link().isEmpty()) {
+            if (TagSlot.isLink(run)) {
                 pen.link(at, baseline - 0.75 * size, width, size, run.link(), own);
             }
             at += width;
@@ -60,10 +54,5 @@ record SetText(List<Run> runs, List<Line> lines, double size, Map<Integer, TagSl
             pen.words(at, baseline, piece, size, ink, Optional.empty());
             at += piece.width() * size / 1000;
         }
-    }
-
-    private static TagSlot tagOf(Run run, TagSlot tag) {
-        TagSlot outer = run.link().isEmpty() ? tag : tag.inLink(run.link());
-        return run.style() == Run.Style.NAME ? outer.inLatin() : outer;
     }
 }

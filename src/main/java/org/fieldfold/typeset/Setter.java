@@ -1,7 +1,8 @@
 package org.fieldfold.typeset;
 
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.fieldfold.fold.PanelSlot;
 import org.fieldfold.manuscript.Manuscript;
 import org.fieldfold.manuscript.Section;
@@ -9,7 +10,8 @@ import org.fieldfold.source.Finding;
 
 /**
  * Sets a manuscript on panels: the largest type at which everything fits, the fullest forms that it leaves room for.
- * It remembers the lines of texts that it has set; may be used by several threads.
+ * It remembers what it has set, so that the copies of a guide for many offices cost little more than their own panels;
+ * several threads may use it.
  */
 public final class Setter {
     private static final double STEP = 0.25;
@@ -17,6 +19,7 @@ public final class Setter {
     private final TypeMetrics metrics;
     private final FigureShapes shapes;
     private final WordCase words;
+    private final Map<InnerPlan.Key, InnerPlan> planned = new ConcurrentHashMap<>();
 
     public Setter(TypeMetrics metrics, FigureShapes shapes) {
         this.metrics = metrics;
@@ -43,16 +46,12 @@ public final class Setter {
         String suspect = "";
         while (true) {
             Stick model = stick(manuscript, frames, size);
-            Planner planner = new Planner(manuscript, model);
-            Optional<String> hopeless = size > smallest ? planner.hopeless(frames, suspect) : Optional.empty();
-            if (hopeless.isEmpty()) {
-                List<Spread> plan = planner.plan(frames);
-                boolean over = plan.stream().anyMatch(spread -> spread.filling().over() > 0);
-                if (!over || size <= smallest) {
-                    return compose(manuscript, frames, model, plan);
-                }
+            boolean last = size <= smallest;
+            Planner.Attempt attempt = new Planner(manuscript, model).plan(frames, last, suspect, planned);
+            if (last || attempt.over().isEmpty()) {
+                return compose(manuscript, frames, model, attempt.spreads());
             }
-            suspect = hopeless.orElse(suspect);
+            suspect = attempt.over().orElse(suspect);
             size = Math.max(smallest, size - STEP);
         }
     }
@@ -78,7 +77,7 @@ public final class Setter {
         }
         for (Section section : manuscript.sections()) {
             if (plan.stream().flatMap(spread -> spread.sections().stream())
-                    .noneMatch(set -> set.section() == section)) {
+                    .noneMatch(set -> set.section().equals(section))) {
                 model.remarks().add(Finding.error(section.origin(), "does-not-fit", "expected a panel for \""
                         + section.name() + "\", found all " + frames.size() + " panels taken",
                         "take a fold scheme with more panels"));

@@ -25,13 +25,13 @@ record Stick(TypeMetrics metrics, FigureShapes shapes, WordCase words, Leading l
         words(runs, voice, origin);
         WordCase.Broken broken = words.lines(runs, voice, Math.max(1, width) * 1000 / typeSize);
         broken.tooWide().forEach(word -> remarks.wordTooWide(origin, word));
-        return SetText.of(runs, broken.lines(), typeSize);
+        return new SetText(runs, broken.lines(), typeSize);
     }
 
     /** A text as one line, however wide. */
     SetText line(List<Run> runs, Voice voice, double typeSize, Span origin) {
         List<Word> all = words(runs, voice, origin);
-        return SetText.of(runs, all.isEmpty() ? List.of() : List.of(Line.of(all, false)), typeSize);
+        return new SetText(runs, all.isEmpty() ? List.of() : List.of(Line.of(all, false)), typeSize);
     }
 
     /** The widest word of a text, in points. */
@@ -50,5 +50,10 @@ record Stick(TypeMetrics metrics, FigureShapes shapes, WordCase words, Leading l
     /** The same stick, narrower. */
     Stick narrower(double by) {
         return new Stick(metrics, shapes, words, leading, measure - by, ink, remarks);
+    }
+
+    /** The same stick, with what is to be said kept apart. */
+    Stick remarking(Remarks own) {
+        return new Stick(metrics, shapes, words, leading, measure, ink, own);
     }
 }

@@ -17,12 +17,12 @@ record Strip(int gap, boolean opens, long breaking, int units, boolean keep, Ink
 
     /** The first strip of a block. */
     static Strip opening(int gap, int units, boolean keep, Ink draw) {
-        return new Strip(gap, true, Cost.DIVIDED, units, keep, draw);
+        return new Strip(gap, true, Cost.DIVIDED + Cost.APART, units, keep, draw);
     }
 
     /** A strip that goes on with its block. */
     static Strip following(int units, Ink draw) {
-        return new Strip(0, false, Cost.DIVIDED + Cost.INSIDE, units, false, draw);
+        return new Strip(0, false, Cost.DIVIDED + Cost.APART + Cost.INSIDE, units, false, draw);
     }
 
     Strip kept() {

@@ -119,7 +119,7 @@ final class TableSetting {
 
     private void draw(SetText text, int column, double x, double top, TagSlot tag, Pen pen) {
         // a cell without words is a cell all the same: its row must not be shorter than the others
-        tag.get(pen.section());
+        pen.tag(tag);
         for (int i = 0; i < text.count(); i++) {
             double shift = right[column] ? widths[column] - text.width(i) : 0;
             double baseline = stick.leading().baseline(top, 2 * (i + 1));

@@ -1,48 +1,66 @@
 package org.fieldfold.typeset;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
+import org.fieldfold.prose.Run;
 
 /**
  * A tag that will be needed once something is drawn in it. Blocks are set several times before one setting is
- * drawn; only what is drawn gets a tag, and in the order of drawing, which is the reading order.
+ * drawn, and one setting may be drawn for many offices; each drawing makes its own tags, in the order of drawing,
+ * which is the reading order.
  */
 final class TagSlot {
-    private final List<TagSlot> parent;
+    private final Optional<TagSlot> parent;
     private final UnaryOperator<Tag> make;
-    private final List<Tag> made = new ArrayList<>(1);
+    private final Map<Integer, TagSlot> inner = new ConcurrentHashMap<>(2);
 
-    private TagSlot(List<TagSlot> parent, UnaryOperator<Tag> make) {
+    private TagSlot(Optional<TagSlot> parent, UnaryOperator<Tag> make) {
         this.parent = parent;
         this.make = make;
     }
 
     /** A child of the section that the pen is in. */
     static TagSlot inSection(Tag.Role role) {
-        return new TagSlot(List.of(), section -> section.add(role));
+        return new TagSlot(Optional.empty(), section -> section.add(role));
     }
 
     static TagSlot figure(String alternative) {
-        return new TagSlot(List.of(), section -> section.addFigure(alternative));
+        return new TagSlot(Optional.empty(), section -> section.addFigure(alternative));
     }
 
     TagSlot in(Tag.Role role) {
-        return new TagSlot(List.of(this), tag -> tag.add(role));
+        return in(tag -> tag.add(role));
     }
 
-    TagSlot inLatin() {
-        return new TagSlot(List.of(this), tag -> tag.addSpan("la"));
+    private TagSlot in(UnaryOperator<Tag> inside) {
+        return new TagSlot(Optional.of(this), inside);
     }
 
-    TagSlot inLink(String address) {
-        return new TagSlot(List.of(this), tag -> tag.addLink(address));
-    }
-
-    Tag get(Tag section) {
-        if (made.isEmpty()) {
-            made.add(make.apply(parent.isEmpty() ? section : parent.get(0).get(section)));
+    /** For a run of a text in this tag: a link, a name in Latin, or this tag itself. */
+    TagSlot of(int position, Run run) {
+        boolean link = isLink(run);
+        boolean name = run.style() == Run.Style.NAME;
+        if (!link && !name) {
+            return this;
         }
-        return made.get(0);
+        return inner.computeIfAbsent(position, unseen -> {
+            TagSlot outer = link ? in(tag -> tag.addLink(run.link())) : this;
+            return name ? outer.in(tag -> tag.addSpan("la")) : outer;
+        });
+    }
+
+    /** A place in the handbook is none on paper. */
+    static boolean isLink(Run run) {
+        return !run.link().isEmpty() && !run.link().startsWith("#");
+    }
+
+    Optional<TagSlot> parent() {
+        return parent;
+    }
+
+    Tag make(Tag around) {
+        return make.apply(around);
     }
 }

@@ -64,7 +64,9 @@ final class TierSetting {
                 }
                 strip.draw().draw(pen, top);
             };
-            railed.add(new Strip(strip.gap(), strip.opens(), strip.breaking(), strip.units(), strip.keep(), draw));
+            // the first tier of a section is where it divides best: what is seen on one panel, what is done on the next
+            long breaking = first && teeth == 1 ? Cost.DIVIDED : strip.breaking();
+            railed.add(new Strip(strip.gap(), strip.opens(), breaking, strip.units(), strip.keep(), draw));
         }
         return railed;
     }

@@ -25,7 +25,6 @@ class PanelLookTest {
         Manuscript guide = Samples.guide(Samples.cover(), Samples.scouting(), Samples.beetle(1),
                 Samples.leafhopper(2), Samples.contact());
         SetGuide set = new Setter(type, Samples.SHAPES).setOn(guide, Samples.frames(6, width, 8.5));
-        System.out.println(set.typeSize() + " " + set.fit());
         PanelSvg.write(Path.of("target/look/" + name + ".svg"), type, set.panels(), width * 72, 8.5 * 72);
         assertEquals(List.of(), set.findings());
     }

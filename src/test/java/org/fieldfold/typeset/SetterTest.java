@@ -210,6 +210,27 @@ class SetterTest {
     }
 
     @Test
+    void copiesForOfficesAreSetAsIfEachWereTheFirst() {
+        List<Frame> frames = Samples.frames(6, 2.75, 8.5);
+        Section other = new Section("contact", Section.Kind.CONTACT, 0, "Ask", List.of(Samples.paragraph(
+                Run.plain("Another office, ☃ and far away."))), Samples.span());
+        Manuscript copy = Samples.guide(sample().sections().get(0), sample().sections().get(1),
+                sample().sections().get(2), sample().sections().get(3), other);
+        Setter used = new Setter(TYPE, Samples.SHAPES);
+        used.setOn(sample(), frames);
+        SetGuide second = used.setOn(copy, frames);
+        SetGuide fresh = new Setter(TYPE, Samples.SHAPES).setOn(copy, frames);
+        assertEquals(Reading.tree(fresh), Reading.tree(second));
+        assertEquals(untagged(fresh), untagged(second));
+        assertEquals(fresh.findings(), second.findings());
+    }
+
+    private static List<String> untagged(SetGuide guide) {
+        return guide.panels().stream().flatMap(panel -> panel.marks().stream())
+                .map(mark -> mark.toString().replaceAll("Tag@[0-9a-f]+", "Tag")).toList();
+    }
+
+    @Test
     void headingsNeverSkipALevel() {
         int level = 0;
         for (String line : Reading.tree(SETTER.setOn(sample(), Samples.frames(6, 2.75, 8.5))).split("\n")) {

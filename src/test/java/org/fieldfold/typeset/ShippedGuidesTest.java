@@ -44,8 +44,6 @@ class ShippedGuidesTest {
             PanelCheck.check(type, frames, set);
             PanelSvg.write(Path.of("target/look/" + guide.getKey() + ".svg"), type, set.panels(),
                     slots.get(0).uprightWidth(), slots.get(0).uprightHeight());
-            System.out.println(guide.getKey() + " " + set.typeSize() + " " + set.fit());
-            set.findings().forEach(finding -> System.out.println("  " + finding.span().place() + ": " + finding.message()));
             if (set.findings().isEmpty() && set.fit().stream().allMatch(fit -> fit.brief() == 0)) {
                 List<String> written = new ArrayList<>(Reading.written(guide.getValue()));
                 written.removeAll(Reading.aloud(set));
