@@ -31,6 +31,10 @@ import org.fieldfold.source.Severity;
 public final class Compiler {
     private static final String VERSION = "0.1.0";
 
+    /** What only shows when a guide is set on its panels. */
+    private static final List<String> FOUND_WHILE_SETTING = List.of("does-not-fit", "glyph-missing",
+            "word-too-wide");
+
     private Compiler() {
     }
 
@@ -102,6 +106,7 @@ public final class Compiler {
         SortedMap<String, String> rules = new TreeMap<>();
         Rulebook.rules().forEach(rule -> rules.put(rule.id(), Rulebook.summary(rule.id()).orElse("")));
         Stream.of(FormRule.values()).forEach(rule -> rules.put(rule.id(), rule.summary()));
+        FOUND_WHILE_SETTING.forEach(id -> rules.put(id, Rulebook.summary(id).orElse("")));
         return rules;
     }
 

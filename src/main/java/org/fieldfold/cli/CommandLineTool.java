@@ -6,6 +6,8 @@ import java.io.UncheckedIOException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
 
 /** All commands under one name. */
 @Command(name = "fieldfold", mixinStandardHelpOptions = true, version = "fieldfold 0.1.0",
@@ -23,6 +25,9 @@ final class CommandLineTool implements Runnable {
     private static final int UNREADABLE = 3;
 
     private final Terminal terminal;
+
+    @Spec
+    private CommandSpec spec;
 
     private CommandLineTool(Terminal terminal) {
         this.terminal = terminal;
@@ -62,7 +67,7 @@ final class CommandLineTool implements Runnable {
 
     @Override
     public void run() {
-        CommandLine.usage(this, terminal.out());
+        spec.commandLine().usage(spec.commandLine().getOut());
     }
 
     /** Makes commands that need the terminal. */

@@ -7,10 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.fieldfold.Compiler;
 import org.fieldfold.source.Finding;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -53,6 +56,38 @@ class RulebookTest {
         Sample base = Sample.laid(Sample.RESOURCES.resolve("base"), folder);
         assertEquals(List.of(), base.foundByAll());
         assertEquals(List.of(), base.marked());
+    }
+
+    @ParameterizedTest
+    @MethodSource("rules")
+    void isExplained(Rule rule) throws IOException {
+        String page = Rulebook.explain(rule.id()).orElseThrow();
+        List<String> parts = List.of("# " + rule.id() + "\n\n", "\n\nSeverity: ", "\n\n## Why it matters\n\n",
+                "\n\n## A sample that fails\n\n```yaml\n", "\n\n## A sample that passes\n\n```yaml\n",
+                "\n\n## How to mend it\n\n");
+        int at = 0;
+        for (String part : parts) {
+            int next = page.indexOf(part, at);
+            assertTrue(next >= 0 && (at > 0 || next == 0), rule.id() + ": expected '" + part.strip()
+                    + "' in its place");
+            at = next + part.length() - 2;
+        }
+        String severity = page.substring(page.indexOf("\nSeverity: "), page.indexOf("\n\n## Why"));
+        Sample.laid(SAMPLES.resolve(rule.id()).resolve("fail"), folder).found(rule).forEach(finding ->
+                assertTrue(severity.contains(finding.severity().word()), rule.id() + " finds an "
+                        + finding.severity().word() + ", its page says" + severity));
+        assertTrue(Rulebook.summary(rule.id()).orElseThrow().endsWith("."), rule.id());
+    }
+
+    @Test
+    void everyPageBelongsToARule() throws IOException {
+        try (Stream<Path> pages = Files.list(Path.of("src/main/resources/org/fieldfold/check/rules"))) {
+            assertEquals(List.copyOf(Compiler.rules().keySet()),
+                    pages.map(page -> page.getFileName().toString()
+                    .replaceFirst("\\.md$", "")).sorted().toList());
+        }
+        assertEquals(Optional.empty(), Rulebook.explain("no-such-rule"));
+        assertEquals(Optional.empty(), Rulebook.explain("../rules/no-caution"));
     }
 
     @ParameterizedTest

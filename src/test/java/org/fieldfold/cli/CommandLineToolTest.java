@@ -1,0 +1,215 @@
+package org.fieldfold.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.fieldfold.Compiler;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.ObjectMapper;
+
+/** Runs commands in this process: what they print, and the exit statuses that the help promises. */
+class CommandLineToolTest {
+    private static final Path SOUND = Path.of("src/test/resources/org/fieldfold/check/base");
+
+    @TempDir
+    private Path folder;
+
+    private Path content;
+    private boolean interactive;
+
+    /** What a command left behind. */
+    private record Run(int status, String out, String err) {
+    }
+
+    private Run run(String... args) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int status = CommandLineTool.run(args, new Terminal(new PrintStream(out, true,
+                StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8), interactive, () -> 0));
+        return new Run(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    @BeforeEach
+    void copySoundBase() throws IOException {
+        content = folder.resolve("content");
+        try (Stream<Path> files = Files.walk(SOUND)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Path copy = content.resolve(SOUND.relativize(file).toString());
+                Files.createDirectories(copy.getParent());
+                Files.copy(file, copy);
+            }
+        }
+    }
+
+    /** Takes the cautions out of an entry with insecticides. */
+    private void breakIt() throws IOException {
+        Path pest = content.resolve("pests/potato-beetle.yaml");
+        Files.writeString(pest, Files.readString(pest)
+                .replace("cautions:\n  - Never the same group twice running.\n", ""));
+    }
+
+    @Test
+    void aSoundBaseGivesStatus0() {
+        Run run = run("check", "--content", content.toString());
+        assertEquals(new Run(0, "0 errors, 0 warnings, 0 notes\n", ""), run);
+    }
+
+    @Test
+    void anErrorGivesStatus1AndItsPlace() throws IOException {
+        breakIt();
+        Run run = run("check", "--content", content.toString());
+        assertEquals(1, run.status());
+        assertTrue(run.out().startsWith("content/pests/potato-beetle.yaml:50:"), run.out());
+        assertTrue(run.out().contains("[no-caution]") && run.out().contains("\n  hint: add 'cautions:'\n"),
+                run.out());
+        assertFalse(run.out().contains("\u001b"), "no colour when nobody is looking");
+    }
+
+    @Test
+    void aWarningAloneGivesStatus0() throws IOException {
+        Path sources = content.resolve("sources.yaml");
+        Files.writeString(sources, Files.readString(sources)
+                + "  - {id: old, authors: Nobody, title: Left over, standing: read}\n");
+        Run run = run("check", "--content", content.toString());
+        assertEquals(0, run.status());
+        assertTrue(run.out().endsWith("0 errors, 1 warning, 0 notes\n"), run.out());
+    }
+
+    @Test
+    void coloursWhenSomebodyIsLooking() throws IOException {
+        breakIt();
+        interactive = true;
+        assertTrue(run("check", "--content", content.toString()).out()
+                .contains("\u001b[1;31merror\u001b[0m"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--format=json", "--format=sarif", "--format=SARIF"})
+    void otherFormsAreJson(String format) throws IOException {
+        breakIt();
+        Run run = run("check", "--content", content.toString(), format);
+        assertEquals(1, run.status());
+        assertTrue(new ObjectMapper().readTree(run.out()).isObject());
+        assertTrue(run.out().contains("no-caution"));
+    }
+
+    @Test
+    void junitIsXml() throws IOException {
+        breakIt();
+        assertTrue(run("check", "--content", content.toString(), "--format", "junit").out()
+                .startsWith("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<testsuite "));
+    }
+
+    @Test
+    void asOfMakesEntriesStale() {
+        String base = content.toString();
+        assertEquals(0, run("check", "--content", base, "--as-of", "2028-02-07").status());
+        Run later = run("check", "--content", base, "--as-of", "2028-06-01");
+        assertEquals(1, later.status());
+        assertTrue(later.out().contains("within 15 months before 2028-06-01, found 2026-12-01 "
+                + "[revision-date]"),
+                later.out());
+        assertTrue(run("check", "--content", base, "--as-of", "2026-11-20").out()
+                .contains("not after 2026-11-20"));
+    }
+
+    @Test
+    void aMissingFolderGivesStatus3AndSaysSo() {
+        for (String command : new String[] {"check", "compile"}) {
+            Run run = run(command, "--content", folder.resolve("nowhere").toString());
+            assertEquals(3, run.status(), run.err());
+            assertEquals("", run.out());
+            assertTrue(run.err().contains("expected a folder at " + folder.resolve("nowhere")
+                    + ", found none"),
+                    run.err());
+        }
+    }
+
+    @Test
+    void aFolderWithoutAnEditionIsAFindingAndNoCrash() throws IOException {
+        Run run = run("check", "--content", Files.createDirectory(folder.resolve("empty")).toString());
+        assertEquals(1, run.status());
+        assertTrue(run.out().contains("[missing-file]"), run.out());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"chekc", "check --format=pdf", "check --as-of=soon", "check --nonsense",
+            "check too many",
+        "explain no-cautoin", "explain Q", "draft pest", "draft weed x"})
+    void wrongUsageGivesStatus2AndSaysWhatIsWrong(String line) {
+        Run run = run(line.split(" "));
+        assertEquals(2, run.status(), run.out() + run.err());
+        assertEquals("", run.out());
+        assertFalse(run.err().isBlank());
+        assertFalse(run.err().contains("\tat "), run.err());
+    }
+
+    @Test
+    void explainPrintsThePageOfEveryRule() {
+        Compiler.rules().keySet().forEach(rule -> {
+            Run run = run("explain", rule);
+            assertEquals(0, run.status(), rule);
+            assertTrue(run.out().startsWith("# " + rule + "\n"), rule);
+        });
+    }
+
+    @Test
+    void explainWithoutANameListsAllRulesWithWhatTheyAsk() {
+        Run run = run("explain");
+        assertEquals(0, run.status());
+        assertEquals(Compiler.rules().size(), run.out().lines().count());
+        assertTrue(run.out().lines().allMatch(line -> line.matches("[a-z0-9-]+ {2,}\\S.*")), run.out());
+        assertTrue(run.out().lines().anyMatch(line ->
+                line.matches("tier-order +Measures stand in .* 1, then 2, then 3\\.")));
+    }
+
+    @Test
+    void explainSuggestsTheNearestRule() {
+        assertEquals("fieldfold: expected the name of a rule, found 'no-cautoin'; did you mean "
+                + "'no-caution'?\n",
+                run("explain", "no-cautoin").err().replace("\r\n", "\n"));
+        assertTrue(run("explain", "qqqqqqqqq").err()
+                .contains("'fieldfold explain' without a name lists them"));
+    }
+
+    @Test
+    void helpNamesEveryCommandAndStatus() {
+        Run run = run("--help");
+        assertEquals(0, run.status());
+        for (String word : new String[] {"check", "compile", "explain", "draft",
+                "Exit status: 0 done, 1 findings"}) {
+            assertTrue(run.out().contains(word), word + " in " + run.out());
+        }
+        assertTrue(run.out().lines().allMatch(line -> line.length() <= 100), "lines fit a window: "
+                + run.out());
+        assertFalse(run.out().contains("\u001b"));
+        assertEquals(run.out(), run().out(), "nothing to do shows the help");
+        assertTrue(run("check", "--help").out().contains("text, json, sarif or junit"));
+    }
+
+    @Test
+    void draftWritesAFileOnceAndCheckSaysWhatIsLeft() {
+        Run first = run("draft", "pest", "leek-moth", "--content", content.toString());
+        assertEquals(0, first.status(), first.err());
+        assertTrue(Files.exists(content.resolve("pests/leek-moth.yaml")));
+        Run again = run("draft", "pest", "leek-moth", "--content", content.toString());
+        assertEquals(2, again.status());
+        assertTrue(again.err().contains("exists"), again.err());
+        Run check = run("check", "--content", content.toString());
+        assertEquals(1, check.status());
+        assertTrue(check.out().contains("content/pests/leek-moth.yaml:"), check.out());
+    }
+}
