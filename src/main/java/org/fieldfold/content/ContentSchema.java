@@ -43,10 +43,36 @@ public final class ContentSchema {
         return new ContentSchema().write(file);
     }
 
-    private String write(FileKind kind) {
+    /** The schema of {@link OpenData}: the whole base in one document, with the keys that the files have. */
+    public static String ofBase() {
+        ContentSchema bundle = new ContentSchema();
+        Map<String, Object> properties = new LinkedHashMap<>();
+        for (FileKind kind : FileKind.values()) {
+            if (kind.isYaml()) {
+                Map<String, Object> record = bundle.fields(kind.shape(), Map.of());
+                properties.put(OpenData.key(kind), kind == FileKind.EDITION ? record
+                        : kind.listKey().isPresent() ? Map.of("type", "array", "items", record)
+                        : Map.of("type", "object", "additionalProperties", record));
+            }
+        }
+        Map<String, Object> schema = headed("content base");
+        schema.put("type", "object");
+        schema.put("properties", properties);
+        schema.put("required", List.copyOf(properties.keySet()));
+        schema.put("additionalProperties", false);
+        schema.put("definitions", bundle.definitions);
+        return text(schema);
+    }
+
+    private static Map<String, Object> headed(String title) {
         Map<String, Object> schema = new LinkedHashMap<>();
         schema.put("$schema", "http://json-schema.org/draft-07/schema#");
-        schema.put("title", kind.schema().replace('-', ' '));
+        schema.put("title", title);
+        return schema;
+    }
+
+    private String write(FileKind kind) {
+        Map<String, Object> schema = headed(kind.schema().replace('-', ' '));
         Map<String, Object> record = fields(kind.shape(), Map.of());
         kind.listKey().ifPresentOrElse(key -> {
             schema.put("type", "object");
@@ -55,6 +81,10 @@ public final class ContentSchema {
             schema.put("additionalProperties", false);
         }, () -> schema.putAll(record));
         schema.put("definitions", definitions);
+        return text(schema);
+    }
+
+    private static String text(Map<String, Object> schema) {
         DefaultIndenter lines = new DefaultIndenter("  ", "\n");
         DefaultPrettyPrinter printer = new DefaultPrettyPrinter().withObjectIndenter(lines)
                 .withArrayIndenter(lines);

@@ -132,6 +132,11 @@ final class Shapes {
                 describe == null ? "" : describe.value(), Ranges.of(type, component.getName()));
     }
 
+    /** The key of a record's component, as it is written in a file. */
+    static String key(RecordComponent component) {
+        return words(component.getName(), '-');
+    }
+
     /** {@code lookAlikes} as {@code look-alikes}, {@code PestEntry} as {@code pest entry}. */
     private static String words(String camel, char joint) {
         StringBuilder words = new StringBuilder();
