@@ -113,10 +113,31 @@ public sealed interface Block {
         }
     }
 
-    /** One measure of a tier. */
-    record Measure(List<Run> runs, Span origin) {
+    /**
+     * One measure of a tier.
+     *
+     * @param facts what one compares between materials, such as the group; empty where the runs say all
+     */
+    record Measure(List<Run> runs, List<Fact> facts, Span origin) {
         public Measure {
             runs = List.copyOf(runs);
+            facts = List.copyOf(facts);
+        }
+
+        /** A measure that its words say whole. */
+        public Measure(List<Run> runs, Span origin) {
+            this(runs, List.of(), origin);
+        }
+    }
+
+    /** A name and what belongs to it, as in {@code group: 5}. */
+    record Fact(String name, List<Run> runs) {
+        public Fact {
+            runs = List.copyOf(runs);
+        }
+
+        public static Fact of(String name, String words) {
+            return new Fact(name, List.of(Run.plain(words)));
         }
     }
 
@@ -148,4 +169,47 @@ public sealed interface Block {
 
     /** A line across the panel. */
     record Divider(Span origin) implements Block {}
+
+    /** Facts beneath each other. Only the handbook has them. */
+    record Facts(List<Fact> facts, Span origin) implements Block {
+        public Facts {
+            facts = List.copyOf(facts);
+        }
+    }
+
+    /** Ways on, each with a drawing where there is one. Only the handbook has them. */
+    record Tiles(List<Tile> tiles, Span origin) implements Block {
+        public Tiles {
+            tiles = List.copyOf(tiles);
+        }
+    }
+
+    /**
+     * One way on.
+     *
+     * @param link the page it leads to, as in {@code #leek-moth}
+     * @param figure id of its drawing
+     * @param beneath a few words below the name
+     */
+    record Tile(String link, Optional<String> figure, String name, List<Run> beneath) {
+        public Tile {
+            beneath = List.copyOf(beneath);
+        }
+    }
+
+    /** Two animals that are taken for each other, side by side. Only the handbook has it. */
+    record SideBySide(Side one, Side other, List<Run> mark, Span origin) implements Block {
+        public SideBySide {
+            mark = List.copyOf(mark);
+        }
+    }
+
+    /**
+     * One of the two.
+     *
+     * @param label what it is to the reader, as in {@code a friend: leave it}
+     * @param link the page it leads to; empty for the page it stands on
+     */
+    record Side(String label, String name, String link, Optional<Plate> plate) {
+    }
 }

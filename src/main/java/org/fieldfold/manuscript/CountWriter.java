@@ -50,7 +50,7 @@ final class CountWriter {
         return blocks;
     }
 
-    private boolean hasCard(Threshold threshold) {
+    boolean hasCard(Threshold threshold) {
         return entry.cardOf(threshold, reader.audience()).isPresent();
     }
 
@@ -65,7 +65,7 @@ final class CountWriter {
         return kept;
     }
 
-    private Block.CountBox box(Threshold threshold) {
+    Block.CountBox box(Threshold threshold) {
         CountCard card = entry.cardOf(threshold, reader.audience()).orElseThrow();
         Monitoring look = entry.monitoringOf(threshold, reader.audience()).orElseThrow();
         Line line = Line.of().strong(reader.say("count") + " ").plain(what(threshold, card, look));
@@ -160,7 +160,7 @@ final class CountWriter {
                 placed.at("monitoring", entry.monitoring().indexOf(how), "how")));
     }
 
-    private List<Block> uncounted(Threshold threshold) {
+    List<Block> uncounted(Threshold threshold) {
         Span origin = at(threshold);
         if (threshold.metric() == Metric.NONE) {
             Line line = Line.of().strong(reader.say("no-count"));

@@ -43,6 +43,12 @@ final class LooksWriter {
         }).orElseGet(() -> List.of(Run.name(names.scientific())));
     }
 
+    /** Genus and species alone. */
+    static List<Run> scientificShort(Names names) {
+        return List.of(Run.name(ScientificName.read(names.scientific()).map(ScientificName::binomen)
+                .orElse(names.scientific())));
+    }
+
     Optional<Block> plates() {
         List<Block.Plate> plates = base.figuresOf(entry.id(), entry.figures(), entry.stages()).stream()
                 .limit(reader.pocket() ? PLATES_IN_POCKET : Integer.MAX_VALUE).map(this::plate).toList();

@@ -34,7 +34,7 @@ final class TierWriter {
     List<Block> blocks() {
         List<Block> blocks = new ArrayList<>();
         for (int tier = 1; tier <= 3; tier++) {
-            List<Control> controls = entry.controlsFor(reader.audience(), tier);
+            List<Control> controls = reader.controls(entry, tier);
             if (!controls.isEmpty()) {
                 blocks.add(tier(tier, controls));
             }
@@ -49,14 +49,19 @@ final class TierWriter {
                 .orElseGet(() -> reader.say("tier.head", tier, name));
         List<Block.Measure> measures = new ArrayList<>();
         for (Control control : controls) {
-            measures.add(new Block.Measure(words(control, condition.isPresent()), at(control)));
+            measures.add(reader.pocket() ? new Block.Measure(words(control, condition.isPresent()), at(control))
+                    : told(control));
         }
-        return new Block.Tier(tier, List.of(Run.strong(heading)), measures,
+        Line words = Line.of().strong(heading).plain(reader.pocket() ? "" : reader.say("tier.why." + tier));
+        return new Block.Tier(tier, words.runs(), measures,
                 tier == 3 ? caution() : List.of(), at(controls.get(0)));
     }
 
     /** The condition that all materials share: it is said once, in the heading. */
     private Optional<String> condition(List<Control> controls) {
+        if (!reader.pocket()) {
+            return Optional.empty();
+        }
         List<String> all = controls.stream().map(control -> control instanceof Control.Insecticide material
                 ? material.when().map(when -> when.pocketFor(reader.audience()).words()).orElse("") : "")
                 .distinct().toList();
@@ -75,13 +80,35 @@ final class TierWriter {
         return material((Control.Insecticide) control, conditionSaid);
     }
 
+    /** A measure as the handbook tells it: for whom it is meant, and a material's facts one by one. */
+    private Block.Measure told(Control control) {
+        String only = reader.only(control.audiences());
+        Line line = Line.of().strong(only.isEmpty() ? "" : only + ": ");
+        if (!(control instanceof Control.Insecticide use)) {
+            return new Block.Measure(line.add(words(control, false)).runs(), at(control));
+        }
+        Optional<ActiveIngredient> known = Optional.ofNullable(base.materials().get(use.material()))
+                .map(Placed::value);
+        line.strong(known.map(ActiveIngredient::name).orElse(use.material())).plain(".");
+        known.filter(ActiveIngredient::restrictedUse)
+                .ifPresent(material -> line.plain(" ").strong(reader.say("book.restricted")));
+        use.note().ifPresent(note -> line.sentence(reader.read(note)));
+        List<Block.Fact> facts = new ArrayList<>();
+        use.when().ifPresent(when -> facts.add(new Block.Fact(reader.say("book.material.when"), reader.read(when))));
+        known.ifPresent(material -> facts.addAll(new MaterialFacts(reader.phrases()).of(material)));
+        use.bees().ifPresent(bees -> facts.add(new Block.Fact(reader.say("book.material.bloom"),
+                reader.read(bees))));
+        return new Block.Measure(line.runs(), facts, at(control));
+    }
+
     private List<Run> linked(Text measure, Optional<String> page) {
         List<Run> runs = reader.read(measure);
         if (reader.pocket() || page.isEmpty() || runs.isEmpty()) {
             return runs;
         }
         Line line = Line.of().add(runs);
-        return line.plain(" ").add(Run.plain(pageName(page.get())).to("#" + page.get())).plain(".").runs();
+        return line.plain(" " + reader.say("book.more") + " ").add(Run.plain(pageName(page.get()))
+                .to("#" + page.get())).plain(".").runs();
     }
 
     private String pageName(String id) {
@@ -102,9 +129,6 @@ final class TierWriter {
         use.bees().ifPresent(bees -> line.plain(". ").add(reader.read(bees)));
         if (use.bees().isEmpty()) {
             line.plain(".");
-        }
-        if (!reader.pocket()) {
-            use.note().ifPresent(note -> line.sentence(reader.read(note)));
         }
         return line.runs();
     }
@@ -129,6 +153,9 @@ final class TierWriter {
         Line line = Line.of().strong(reader.say("caution.tier3"));
         for (Text caution : entry.cautions()) {
             line.sentence(reader.read(caution));
+        }
+        if (!reader.pocket()) {
+            line.sentence(List.of(Run.plain(reader.say("book.all-cautions")).to(Places.to(Places.CAUTIONS))));
         }
         return line.runs();
     }

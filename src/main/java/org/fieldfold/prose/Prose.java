@@ -1,5 +1,6 @@
 package org.fieldfold.prose;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -20,7 +21,14 @@ public record Prose(String markdown, List<Passage> passages) {
 
     /** Everything in it as one line of runs: for places where a text must not break into paragraphs. */
     public List<Run> line() {
-        return passages.stream().flatMap(passage -> runs(passage).stream()).toList();
+        List<Run> line = new ArrayList<>();
+        for (Passage passage : passages) {
+            if (!line.isEmpty()) {
+                line.add(Run.plain(" "));
+            }
+            line.addAll(runs(passage));
+        }
+        return List.copyOf(line);
     }
 
     /** The words alone, without styles. */

@@ -1,0 +1,67 @@
+package org.fieldfold.handbook;
+
+import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.fieldfold.manuscript.Book;
+import org.fieldfold.manuscript.Page;
+
+/** Gives each page of a book a short name that is safe in a file name and in an address, and finds it again. */
+final class Addresses {
+    private final Map<Page, String> byPage = new IdentityHashMap<>();
+    private final Map<String, Page> byId = new LinkedHashMap<>();
+
+    Addresses(Book book) {
+        Set<String> taken = new HashSet<>();
+        for (Page page : book.pages()) {
+            String name = page.kind() == Page.Kind.START ? "index" : plain(page.id());
+            String free = name;
+            for (int i = 2; !taken.add(free); i++) {
+                free = name + "-" + i;
+            }
+            byPage.put(page, free);
+            byId.putIfAbsent(page.id(), page);
+        }
+    }
+
+    /** {@code crop:sweet-corn} becomes {@code crop-sweet-corn}, {@code at:look} becomes {@code look}. */
+    private static String plain(String id) {
+        String name = (id.startsWith("at:") ? id.substring(3) : id).replaceAll("[^a-z0-9]+", "-")
+                .replaceAll("^-|-$", "");
+        return name.isEmpty() ? "page" : name;
+    }
+
+    String of(Page page) {
+        return byPage.get(page);
+    }
+
+    /** The page that an id names, if the book has it. */
+    Optional<Page> page(String id) {
+        return Optional.ofNullable(byId.get(id));
+    }
+
+    /** Where a part of a page stands: unique in a whole book. */
+    String anchor(Page page, String part) {
+        return of(page) + "--" + part;
+    }
+
+    /** What {@code #id} or {@code #id/part} leads to; empty when the book has no such page or part. */
+    Optional<Target> target(String link) {
+        int slash = link.indexOf('/');
+        String id = slash < 0 ? link.substring(1) : link.substring(1, slash);
+        Optional<Page> page = page(id);
+        if (slash < 0 || page.isEmpty()) {
+            return page.map(found -> new Target(found, Optional.empty()));
+        }
+        String part = link.substring(slash + 1);
+        boolean known = page.get().parts().stream().anyMatch(one -> one.key().equals(part) && !one.name().isEmpty());
+        return Optional.of(new Target(page.get(), known ? Optional.of(part) : Optional.empty()));
+    }
+
+    /** A page, and the part of it that is meant. */
+    record Target(Page page, Optional<String> part) {
+    }
+}

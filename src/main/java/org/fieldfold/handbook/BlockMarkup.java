@@ -1,0 +1,212 @@
+package org.fieldfold.handbook;
+
+import java.util.List;
+import org.fieldfold.manuscript.Block;
+import org.fieldfold.manuscript.Phrases;
+import org.fieldfold.prose.Run;
+
+/** Writes the blocks of a page. */
+final class BlockMarkup {
+    private final Form form;
+    private final Markup out;
+    private final int titleLevel;
+    private final Phrases phrases;
+
+    /** @param titleLevel level of the page's own title; headings count from there */
+    BlockMarkup(Form form, Markup out, int titleLevel, Phrases phrases) {
+        this.form = form;
+        this.out = out;
+        this.titleLevel = titleLevel;
+        this.phrases = phrases;
+    }
+
+    void write(List<Block> blocks) {
+        for (Block block : blocks) {
+            write(block);
+            out.line();
+        }
+    }
+
+    private void write(Block block) {
+        if (block instanceof Block.Title title) {
+            title(title);
+        } else if (block instanceof Block.Heading heading) {
+            out.open("h" + Math.min(6, heading.level() - 2 + titleLevel));
+            runs(heading.runs());
+            out.close();
+        } else if (block instanceof Block.Paragraph paragraph) {
+            paragraph("", paragraph.runs());
+        } else if (block instanceof Block.Items items) {
+            items(items);
+        } else if (block instanceof Block.Plates plates) {
+            new PictureMarkup(form, out).plates(plates, phrases.say("book.bar-note"));
+        } else if (block instanceof Block.CountBox box) {
+            box(box);
+        } else if (block instanceof Block.Tier tier) {
+            new TierMarkup(this, out, phrases.say("book.gate")).write(tier);
+        } else if (block instanceof Block.Grid grid) {
+            grid(grid);
+        } else if (block instanceof Block.Facts facts) {
+            facts(facts.facts());
+        } else if (block instanceof Block.Tiles tiles) {
+            new PictureMarkup(form, out).tiles(tiles, this);
+        } else if (block instanceof Block.SideBySide pair) {
+            new PictureMarkup(form, out).pair(pair, this);
+        } else if (block instanceof Block.Notice notice) {
+            paragraph("notice", notice.runs());
+        } else if (block instanceof Block.Code code) {
+            paragraph("", code.caption());
+        } else {
+            out.empty("hr");
+        }
+    }
+
+    private void title(Block.Title title) {
+        out.open("h" + titleLevel, "class", "title");
+        runs(title.name());
+        out.close();
+        if (!title.beneath().isEmpty()) {
+            paragraph("beneath", title.beneath());
+        }
+    }
+
+    void paragraph(String kind, List<Run> runs) {
+        if (kind.isEmpty()) {
+            out.open("p");
+        } else {
+            out.open("p", "class", kind);
+        }
+        runs(runs);
+        out.close();
+    }
+
+    private void items(Block.Items items) {
+        if (items.items().isEmpty()) {
+            return;
+        }
+        out.open(items.numbered() ? "ol" : "ul");
+        for (List<Run> item : items.items()) {
+            out.open("li");
+            runs(item);
+            out.close();
+        }
+        out.close();
+    }
+
+    private void box(Block.CountBox box) {
+        out.open("div", "class", "card");
+        out.open("p", "class", "how");
+        runs(box.look());
+        out.close();
+        out.open("p", "class", "act").element("span", box.above()).text(" ")
+                .element("strong", box.number()).text(" ").element("span", box.below()).close();
+        if (box.stops() > 0) {
+            out.open("ol", "class", "stops", "aria-hidden", "true");
+            for (int stop = 1; stop <= box.stops(); stop++) {
+                out.element("li", String.valueOf(stop));
+            }
+            out.close();
+        }
+        out.close();
+    }
+
+    /** On a narrow screen a row becomes a list, and each cell says its column's name. */
+    private void grid(Block.Grid grid) {
+        boolean wide = grid.header().size() > 3;
+        out.open("table", "class", wide ? "wide" : "narrow").element("caption", grid.caption());
+        out.open("thead").open("tr");
+        for (List<Run> cell : grid.header()) {
+            out.open("th", "scope", "col");
+            runs(cell);
+            out.close();
+        }
+        out.close().close().open("tbody");
+        for (List<List<Run>> row : grid.rows()) {
+            out.open("tr");
+            for (int i = 0; i < row.size(); i++) {
+                if (wide) {
+                    out.open("td", "data-column", words(grid.header().get(i))).open("div");
+                    runs(row.get(i));
+                    out.close().close();
+                } else {
+                    out.open("td");
+                    runs(row.get(i));
+                    out.close();
+                }
+            }
+            out.close().line();
+        }
+        out.close().close();
+    }
+
+    void facts(List<Block.Fact> facts) {
+        out.open("dl");
+        for (Block.Fact fact : facts) {
+            out.open("div").element("dt", Together.kept(fact.name()));
+            if (isWays(fact.runs())) {
+                ways(fact.runs());
+            } else {
+                out.open("dd");
+                runs(fact.runs());
+                out.close();
+            }
+            out.close();
+        }
+        out.close();
+    }
+
+    /** Whether there are several links and nothing else but what parts them: then each gets room for a thumb. */
+    private static boolean isWays(List<Run> runs) {
+        return runs.stream().filter(run -> !run.link().isEmpty()).count() > 1
+                && runs.stream().allMatch(run -> !run.link().isEmpty() || run.text().strip().length() == 1);
+    }
+
+    private void ways(List<Run> runs) {
+        out.open("dd").open("ul", "class", "ways");
+        for (Run run : runs) {
+            if (!run.link().isEmpty()) {
+                out.open("li");
+                run(run);
+                out.close();
+            }
+        }
+        out.close().close();
+    }
+
+    private static String words(List<Run> runs) {
+        StringBuilder words = new StringBuilder();
+        runs.forEach(run -> words.append(run.text()));
+        return words.toString();
+    }
+
+    void runs(List<Run> runs) {
+        runs.forEach(this::run);
+    }
+
+    private void run(Run run) {
+        if (run.link().startsWith("#")) {
+            form.href(run.link()).ifPresentOrElse(href -> linked(run, "href", href), () -> styled(run));
+        } else if (run.link().isEmpty()) {
+            styled(run);
+        } else {
+            Links.outside(run.link()).ifPresentOrElse(
+                    href -> linked(run, "href", href, "rel", "noreferrer external"), () -> styled(run));
+        }
+    }
+
+    private void linked(Run run, String... attributes) {
+        out.open("a", attributes);
+        styled(run);
+        out.close();
+    }
+
+    private void styled(Run run) {
+        String text = Together.kept(run.text());
+        switch (run.style()) {
+            case PLAIN -> out.text(text);
+            case STRONG -> out.element("strong", text);
+            case EMPHASIS -> out.element("em", text);
+            case NAME -> out.element("i", text, "lang", "la");
+        }
+    }
+}

@@ -1,0 +1,21 @@
+package org.fieldfold.handbook;
+
+import java.util.Optional;
+import org.fieldfold.manuscript.Page;
+
+/** What differs between the handbook in one file and the handbook as a folder: addresses, pictures, headings. */
+interface Form {
+    /** The address of a page or of a part of it, seen from a page of this form; empty when there is no such page. */
+    Optional<String> href(String link);
+
+    /** What a page is called where links lead to it. */
+    String anchor(Page page);
+
+    String anchor(Page page, String part);
+
+    /** Writes a drawing; nothing when there is no such figure. An empty {@code alt} marks it as decoration. */
+    void picture(Markup out, String figure, String alt);
+
+    /** Level of the page's own title. */
+    int titleLevel(Page page);
+}

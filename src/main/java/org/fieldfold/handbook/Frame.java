@@ -1,0 +1,58 @@
+package org.fieldfold.handbook;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Base64;
+import java.util.Locale;
+import java.util.Map;
+import org.thymeleaf.TemplateEngine;
+import org.thymeleaf.context.Context;
+import org.thymeleaf.templatemode.TemplateMode;
+import org.thymeleaf.templateresolver.ClassLoaderTemplateResolver;
+
+/** The frame around every page: head, style, and the policy that lets it load nothing from anywhere. */
+final class Frame {
+    private static final String NOTHING = "default-src 'none'; base-uri 'none'; form-action 'none'; ";
+
+    private final TemplateEngine engine = new TemplateEngine();
+    private final String language;
+
+    Frame(String language) {
+        this.language = language;
+        ClassLoaderTemplateResolver resolver = new ClassLoaderTemplateResolver(Frame.class.getClassLoader());
+        resolver.setPrefix("org/fieldfold/handbook/");
+        resolver.setSuffix(".html");
+        resolver.setTemplateMode(TemplateMode.HTML);
+        resolver.setCharacterEncoding("UTF-8");
+        engine.setTemplateResolver(resolver);
+    }
+
+    /** A page that carries its style and pictures in itself. */
+    byte[] inline(String title, String style, String body) {
+        return page(title, NOTHING + "img-src data:; style-src 'sha256-" + hash(style) + "'",
+                "<style>" + style + "</style>", body);
+    }
+
+    /** A page of a folder, whose style and pictures are files beside it. */
+    byte[] linked(String title, String sheet, String body) {
+        return page(title, NOTHING + "img-src 'self' file:; style-src 'self' file:",
+                new Markup().empty("link", "rel", "stylesheet", "href", sheet).toString(), body);
+    }
+
+    private byte[] page(String title, String policy, String style, String body) {
+        return engine.process("page", new Context(Locale.ROOT, Map.of("language", language, "title", Markup.allowed(title),
+                "policy", policy, "style", style, "body", body))).replace("\r\n", "\n")
+                .getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** As a style's hash is written in a policy (CSP 3, 2.3.1). */
+    private static String hash(String style) {
+        try {
+            return Base64.getEncoder().encodeToString(MessageDigest.getInstance("SHA-256")
+                    .digest(style.getBytes(StandardCharsets.UTF_8)));
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException("every Java platform has SHA-256", impossible);
+        }
+    }
+}

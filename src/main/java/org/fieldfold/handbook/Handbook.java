@@ -1,0 +1,79 @@
+package org.fieldfold.handbook;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.manuscript.Book;
+import org.fieldfold.manuscript.HandbookWriter;
+import org.fieldfold.manuscript.Page;
+import org.fieldfold.manuscript.Phrases;
+
+/** The handbook in both of its forms, from one manuscript. */
+public final class Handbook {
+    private static final String SHEET = "handbook.css";
+
+    private final Book book;
+    private final Phrases phrases;
+    private final Addresses addresses;
+    private final Frame frame;
+
+    private Handbook(Book book, Phrases phrases) {
+        this.book = book;
+        this.phrases = phrases;
+        this.addresses = new Addresses(book);
+        this.frame = new Frame(book.language());
+    }
+
+    /**
+     * Writes {@code handbook.<language>.html}, the whole in one file, and {@code handbook/<language>/}, a page an
+     * entry. The same content gives the same bytes.
+     *
+     * @param proof whether findings of severity error stand: then every page says so
+     */
+    public static List<HandbookFile> write(ContentBase base, Phrases phrases, boolean proof) {
+        Handbook handbook = new Handbook(new HandbookWriter(base, phrases).write(proof), phrases);
+        List<HandbookFile> files = new ArrayList<>();
+        files.add(handbook.oneFile(new Drawings(base)));
+        files.addAll(handbook.folder(new Drawings(base)));
+        return List.copyOf(files);
+    }
+
+    private HandbookFile oneFile(Drawings drawings) {
+        PageMarkup pages = new PageMarkup(book, new OneFile(addresses, drawings), addresses, phrases);
+        Markup body = new Markup();
+        body.open("main").line();
+        body.element("div", "", "id", "everything").line();
+        book.pages().forEach(page -> pages.write(body, page));
+        body.close().line();
+        pages.bar(body, Page.Kind.START);
+        String style = Sheet.read(SHEET) + Sheet.read("screens.css") + drawings.style();
+        return new HandbookFile("handbook." + book.language() + ".html",
+                frame.inline(title(), style, body.toString()));
+    }
+
+    private List<HandbookFile> folder(Drawings drawings) {
+        String at = "handbook/" + book.language() + "/";
+        Folder form = new Folder(addresses, drawings);
+        PageMarkup pages = new PageMarkup(book, form, addresses, phrases);
+        List<HandbookFile> files = new ArrayList<>();
+        for (Page page : book.pages()) {
+            Markup body = new Markup();
+            body.open("main").line();
+            pages.write(body, page);
+            body.close().line();
+            pages.bar(body, page.kind());
+            String title = page.kind() == Page.Kind.START ? title() : page.name() + " · " + title();
+            files.add(new HandbookFile(at + form.file(page), frame.linked(title, SHEET, body.toString())));
+        }
+        files.add(new HandbookFile(at + SHEET, Sheet.read(SHEET).getBytes(StandardCharsets.UTF_8)));
+        for (Drawing drawing : drawings.shown()) {
+            files.add(new HandbookFile(at + Folder.FIGURES + drawing.file(), drawing.figure().bytes()));
+        }
+        return files;
+    }
+
+    private String title() {
+        return book.title() + " · " + book.year();
+    }
+}

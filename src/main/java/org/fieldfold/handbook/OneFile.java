@@ -1,0 +1,50 @@
+package org.fieldfold.handbook;
+
+import java.util.Optional;
+import org.fieldfold.manuscript.Page;
+
+/**
+ * The handbook in one file. Each drawing stands once in the style sheet, however often it is shown: tiles, look-alikes
+ * and plates share it, which halves the file.
+ */
+final class OneFile implements Form {
+    private final Addresses addresses;
+    private final Drawings drawings;
+
+    OneFile(Addresses addresses, Drawings drawings) {
+        this.addresses = addresses;
+        this.drawings = drawings;
+    }
+
+    @Override
+    public Optional<String> href(String link) {
+        return addresses.target(link).map(target -> "#" + target.part()
+                .map(part -> anchor(target.page(), part)).orElseGet(() -> anchor(target.page())));
+    }
+
+    @Override
+    public String anchor(Page page) {
+        return addresses.of(page);
+    }
+
+    @Override
+    public String anchor(Page page, String part) {
+        return addresses.anchor(page, part);
+    }
+
+    @Override
+    public void picture(Markup out, String figure, String alt) {
+        drawings.find(figure).ifPresent(drawing -> {
+            if (alt.isEmpty()) {
+                out.element("span", "", "class", "pic " + drawing.name(), "aria-hidden", "true");
+            } else {
+                out.element("span", "", "class", "pic " + drawing.name(), "role", "img", "aria-label", alt);
+            }
+        });
+    }
+
+    @Override
+    public int titleLevel(Page page) {
+        return page.kind() == Page.Kind.START ? 1 : 2;
+    }
+}

@@ -1,0 +1,105 @@
+package org.fieldfold.handbook;
+
+import java.math.BigDecimal;
+import org.fieldfold.manuscript.Block;
+
+/** Writes drawings with their true-size bars, tiles, and look-alikes side by side. */
+final class PictureMarkup {
+    /** Below this length, in mm, a bar has no room for ticks at its ends. */
+    private static final double TICKED = 1.5;
+
+    private final Form form;
+    private final Markup out;
+
+    PictureMarkup(Form form, Markup out) {
+        this.form = form;
+        this.out = out;
+    }
+
+    void plates(Block.Plates plates, String barNote) {
+        out.open("div", "class", "plates");
+        plates.plates().forEach(this::plate);
+        out.close();
+        if (plates.plates().stream().anyMatch(plate -> plate.trueSize().isPresent())) {
+            out.element("p", barNote, "class", "small");
+        }
+    }
+
+    private void plate(Block.Plate plate) {
+        out.open("figure");
+        form.picture(out, plate.figure(), plate.alt());
+        out.open("figcaption");
+        plate.trueSize().ifPresent(this::bar);
+        out.element("span", Together.kept(plate.caption())).close().close();
+    }
+
+    /** A bar as long as the animal: solid to its smallest length, open to its largest. */
+    private void bar(Block.Plate.Length length) {
+        double from = Math.max(0, Math.min(length.from(), length.to()));
+        double to = Math.max(from, length.to());
+        out.open("svg", "class", "size", "width", mm(to), "height", "3mm", "aria-hidden", "true", "focusable", "false");
+        out.empty("rect", "y", "1.2mm", "width", mm(from), "height", "0.7mm");
+        if (to > from) {
+            out.empty("rect", "x", mm(from), "y", "1.45mm", "width", mm(to - from), "height", "0.2mm");
+        }
+        if (to >= TICKED) {
+            out.empty("rect", "width", "0.25mm", "height", "3mm");
+            out.empty("rect", "x", mm(to - 0.25), "width", "0.25mm", "height", "3mm");
+        }
+        out.close();
+    }
+
+    private static String mm(double length) {
+        return BigDecimal.valueOf(length).setScale(2, java.math.RoundingMode.HALF_UP).stripTrailingZeros()
+                .toPlainString() + "mm";
+    }
+
+    void tiles(Block.Tiles tiles, BlockMarkup blocks) {
+        if (tiles.tiles().isEmpty()) {
+            return;
+        }
+        boolean drawn = tiles.tiles().stream().anyMatch(tile -> tile.figure().isPresent());
+        out.open("ul", "class", drawn ? "tiles" : "tiles doors");
+        for (Block.Tile tile : tiles.tiles()) {
+            out.open("li");
+            String href = form.href(tile.link()).orElse("");
+            if (href.isEmpty()) {
+                out.open("span", "class", "tile");
+            } else {
+                out.open("a", "class", "tile", "href", href);
+            }
+            if (drawn) {
+                out.open("span", "class", "frame");
+                tile.figure().ifPresent(figure -> form.picture(out, figure, ""));
+                out.close();
+            }
+            out.element("strong", tile.name()).text(" ").open("span", "class", "what");
+            blocks.runs(tile.beneath());
+            out.close().close().close();
+        }
+        out.close();
+    }
+
+    void pair(Block.SideBySide pair, BlockMarkup blocks) {
+        out.open("div", "class", "pair");
+        side(pair.one());
+        side(pair.other());
+        out.open("p", "class", "mark");
+        blocks.runs(pair.mark());
+        out.close().close();
+    }
+
+    private void side(Block.Side side) {
+        out.open("div", "class", "side");
+        out.element("p", side.label(), "class", "label");
+        side.plate().ifPresent(this::plate);
+        String href = side.link().isEmpty() ? "" : form.href(side.link()).orElse("");
+        out.open("p", "class", "name");
+        if (href.isEmpty()) {
+            out.element("strong", side.name());
+        } else {
+            out.open("a", "href", href).element("strong", side.name()).close();
+        }
+        out.close().close();
+    }
+}

@@ -1,0 +1,164 @@
+package org.fieldfold.handbook;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.Edition;
+import org.fieldfold.entry.Placed;
+import org.fieldfold.entry.Reviewed;
+import org.fieldfold.source.Finding;
+import org.fieldfold.source.FindingPrinter;
+
+/** What the specialist reads after a build: findings, how every panel fits, and which entries are due. */
+public final class ReviewPage {
+    /** From this share of its panel on a section is close to being too long. */
+    private static final double TIGHT = 0.97;
+
+    private final ContentBase base;
+    private final Markup out = new Markup();
+
+    private ReviewPage(ContentBase base) {
+        this.base = base;
+    }
+
+    /**
+     * The page as a file, self-contained and without script.
+     *
+     * @param proof whether the build was made although findings of severity error stand
+     */
+    public static byte[] write(ContentBase base, List<Finding> findings, List<FitRow> fit, boolean proof) {
+        Edition edition = base.edition().value();
+        ReviewPage page = new ReviewPage(base);
+        page.out.open("main").line().open("article", "class", "page k-review").line();
+        page.head(edition, findings, fit, proof);
+        page.findings(findings);
+        page.fit(fit);
+        page.due(edition);
+        page.out.close().close();
+        return new Frame("en").inline("Review of edition " + edition.year(), Sheet.read("handbook.css")
+                + Sheet.read("review.css"), page.out.toString());
+    }
+
+    private void head(Edition edition, List<Finding> findings, List<FitRow> fit, boolean proof) {
+        out.open("div", "class", "head").element("span", "Review", "class", "up").open("span", "class", "edition");
+        if (proof) {
+            out.element("strong", "PROOF", "class", "proof").text(" ");
+        }
+        out.text("Edition " + edition.year() + " · until " + edition.validUntil()).close().close().line();
+        out.element("h1", "Review of edition " + edition.year(), "class", "title");
+        out.element("p", edition.title(), "class", "beneath").line();
+        out.open("dl");
+        fact("Findings", FindingPrinter.summary(findings));
+        long over = fit.stream().filter(row -> row.used() > 1).count();
+        fact("Panels", fit.size() + " set, " + over + " too full");
+        fact("Entries", base.reviewed().size() + ", of which " + base.reviewed().stream()
+                .filter(entry -> isDue(entry.value(), edition)).count() + " are due");
+        edition.notice().ifPresent(notice -> fact("Notice", notice.full().words()));
+        out.close().line();
+    }
+
+    private void fact(String name, String words) {
+        out.open("div").element("dt", name).element("dd", words).close();
+    }
+
+    private void findings(List<Finding> findings) {
+        part("findings", "Findings");
+        Map<String, List<Finding>> byFile = new LinkedHashMap<>();
+        findings.stream().sorted().forEach(finding -> byFile.computeIfAbsent(finding.span().file().path(),
+                path -> new java.util.ArrayList<>()).add(finding));
+        if (byFile.isEmpty()) {
+            out.element("p", "Nothing was found.");
+        }
+        byFile.forEach((path, ofFile) -> {
+            out.element("h3", path, "class", "file").open("ul", "class", "findings").line();
+            ofFile.forEach(this::finding);
+            out.close().line();
+        });
+        out.close().line();
+    }
+
+    private void finding(Finding finding) {
+        out.open("li", "class", finding.severity().word()).element("strong", finding.severity().word()).text(" ")
+                .element("span", finding.span().line() + ":" + finding.span().column(), "class", "at").text(" ")
+                .element("span", finding.message()).text(" ").element("code", finding.rule());
+        if (!finding.hint().isEmpty()) {
+            out.element("p", finding.hint(), "class", "hint");
+        }
+        out.close().line();
+    }
+
+    private void fit(List<FitRow> fit) {
+        part("fit", "How the panels fit");
+        if (fit.isEmpty()) {
+            out.element("p", "No foldout was set.");
+        } else {
+            table("Fullest first in each guide", "Guide", "Paper", "Panel", "Section", "Filled", "Type", "Shortened");
+            fit.stream().sorted(Comparator.comparing(FitRow::guide).thenComparing(FitRow::paper)
+                    .thenComparing(Comparator.comparingDouble(FitRow::used).reversed())
+                    .thenComparing(FitRow::panel)).forEach(this::fitRow);
+            out.close().close();
+        }
+        out.close().line();
+    }
+
+    private void fitRow(FitRow row) {
+        out.open("tr", "class", row.used() > 1 ? "over" : row.used() >= TIGHT ? "tight" : "easy");
+        cell(row.guide());
+        cell(row.paper());
+        cell(String.valueOf(row.panel()));
+        cell(row.section());
+        long percent = Math.round(row.used() * 100);
+        out.open("td").text(percent + " %" + (row.used() > 1 ? " – too much" : "")).open("meter", "min", "0",
+                "max", "1", "value", decimal(Math.min(1, row.used())), "aria-label", percent + " % filled").close().close();
+        cell(decimal(row.typeSize()) + " pt");
+        cell(row.brief() == 0 ? "–" : String.valueOf(row.brief()));
+        out.close().line();
+    }
+
+    private static String decimal(double number) {
+        return java.math.BigDecimal.valueOf(number).setScale(2, java.math.RoundingMode.HALF_UP)
+                .stripTrailingZeros().toPlainString();
+    }
+
+    private void due(Edition edition) {
+        part("due", "Re-reading");
+        table("Oldest first; due " + edition.maxAgeMonths() + " months after the last reading, measured on "
+                + edition.issued(), "Entry", "File", "Last read", "By", "Due");
+        base.reviewed().stream().sorted(Comparator.comparing((Placed<? extends Reviewed> entry) -> entry.value()
+                .revised().orElse(LocalDate.MIN)).thenComparing(entry -> entry.value().id())).forEach(entry -> {
+                    boolean due = isDue(entry.value(), edition);
+                    out.open("tr", "class", due ? "over" : "easy");
+                    cell(entry.value().id());
+                    cell(entry.spans().file().path());
+                    cell(entry.value().revised().map(LocalDate::toString).orElse("never"));
+                    cell(entry.value().reviser().orElse("–"));
+                    cell(due ? "due" : "–");
+                    out.close().line();
+                });
+        out.close().close().close().line();
+    }
+
+    private static boolean isDue(Reviewed entry, Edition edition) {
+        return entry.revised().map(day -> day.plusMonths(edition.maxAgeMonths()).isBefore(edition.issued()))
+                .orElse(true);
+    }
+
+    private void part(String id, String name) {
+        out.open("section", "class", "part", "id", id).element("h2", name).line();
+    }
+
+    private void table(String caption, String... columns) {
+        out.open("table").element("caption", caption).open("thead").open("tr");
+        for (String column : columns) {
+            out.element("th", column, "scope", "col");
+        }
+        out.close().close().open("tbody").line();
+    }
+
+    private void cell(String text) {
+        out.element("td", text);
+    }
+}

@@ -1,0 +1,68 @@
+package org.fieldfold.manuscript;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fieldfold.entry.Audience;
+import org.fieldfold.entry.Crop;
+import org.fieldfold.entry.PestEntry;
+import org.fieldfold.entry.Placed;
+import org.fieldfold.entry.Threshold;
+import org.fieldfold.prose.Run;
+import org.fieldfold.source.Span;
+
+/** Writes all numbers to act at on one page, crop by crop. */
+final class CountPage {
+    private final Register register;
+    private final Reader reader;
+
+    CountPage(Register register, Reader reader) {
+        this.register = register;
+        this.reader = reader;
+    }
+
+    Page page() {
+        Span origin = register.base().edition().at("title");
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Title(List.of(Run.plain(register.say("book.door.count"))),
+                List.of(Run.plain(register.say("book.door.count.why"))), origin));
+        blocks.add(new Block.Paragraph(List.of(Run.plain(register.say("next.flag"))), List.of(), origin));
+        for (Placed<Crop> crop : register.base().crops().values()) {
+            List<List<List<Run>>> rows = rows(crop.value().id());
+            if (!rows.isEmpty()) {
+                blocks.add(new Block.Heading(3, Line.of().add(Run.strong(crop.value().name())
+                        .to(Places.to(Places.crop(crop.value().id())))).runs(), origin));
+                blocks.add(new Block.Grid(register.say("book.count.caption", crop.value().name()), List.of(
+                        head("book.count.pest"), head("book.count.look"), head("book.count.act")), rows, origin));
+            }
+        }
+        return new Page(Places.COUNT, Page.Kind.COUNT, register.say("book.door.count"), Places.START,
+                List.of(new Page.Part("top", "", blocks)), origin);
+    }
+
+    private List<List<List<Run>>> rows(String crop) {
+        List<List<List<Run>>> rows = new ArrayList<>();
+        for (PestEntry pest : register.pestsOf(crop)) {
+            List<Run> name = List.of(Run.strong(pest.names().common()).to(Places.to(pest.id()) + "/count"));
+            PublishedNumber published = new PublishedNumber(register, pest);
+            Optional<Threshold> first = pest.thresholds().stream()
+                    .filter(one -> one.crop().isEmpty() || one.crop().get().equals(crop))
+                    .filter(one -> Audience.FIELD.among(one.audiences()) || Audience.TUNNEL.among(one.audiences()))
+                    .filter(one -> pest.cardOf(one, PestCounts.audience(one)).isPresent()).findFirst();
+            rows.add(first.map(one -> List.of(name, List.of(Run.plain(published.words(one))),
+                    act(pest, one, published))).orElseGet(() -> List.of(name,
+                            List.of(Run.plain(register.say("book.count.see"))), List.of(Run.plain("–")))));
+        }
+        return rows;
+    }
+
+    private List<Run> act(PestEntry pest, Threshold threshold, PublishedNumber published) {
+        Line line = Line.of().add(published.onCard(threshold));
+        String only = reader.only(threshold.audiences());
+        return line.plain(only.isEmpty() ? "" : ". " + only + ".").runs();
+    }
+
+    private List<Run> head(String key) {
+        return List.of(Run.strong(register.say(key)));
+    }
+}

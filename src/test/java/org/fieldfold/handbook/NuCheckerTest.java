@@ -1,0 +1,60 @@
+package org.fieldfold.handbook;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.fieldfold.source.Finding;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The Nu HTML checker (nu.validator 26.5.2), as a process of its own, over everything that is written. */
+class NuCheckerTest {
+    @TempDir
+    Path folder;
+
+    @Test
+    void findsNoErrorOnAnyPage() throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xss4m", "-cp", System.getProperty("java.class.path"),
+                "nu.validator.client.SimpleCommandLineValidator", "--errors-only", "--format", "json"));
+        List<HandbookFile> pages = new ArrayList<>(Shipped.pages(Shipped.FILES));
+        pages.add(new HandbookFile("review/index.html", review()));
+        for (HandbookFile page : pages) {
+            Path file = folder.resolve(page.path());
+            Files.createDirectories(file.getParent());
+            Files.write(file, page.bytes());
+            command.add(file.toString());
+        }
+        assertEquals("{\"version\":\"26.5.2\",\"messages\":[]}", judge(command));
+    }
+
+    @Test
+    void findsAnErrorWhereThereIsOne() throws IOException, InterruptedException {
+        Path file = folder.resolve("wrong.html");
+        Files.writeString(file, "<!DOCTYPE html><html lang=\"en\"><title>x</title><p><div></p></html>");
+        List<String> command = List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp",
+                System.getProperty("java.class.path"), "nu.validator.client.SimpleCommandLineValidator",
+                "--errors-only", "--format", "json", file.toString());
+        assertTrue(judge(command).contains("\"type\":\"error\""));
+    }
+
+    private static String judge(List<String> command) throws IOException, InterruptedException {
+        Process checker = new ProcessBuilder(command).redirectErrorStream(true).start();
+        String said = new String(checker.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip();
+        assertTrue(checker.waitFor(5, TimeUnit.MINUTES));
+        return said;
+    }
+
+    private static byte[] review() {
+        return ReviewPage.write(Shipped.BASE, List.of(Finding.warning(Shipped.BASE.edition().at("title"), "a-rule",
+                "expected <this>, found that & 'those'", "mend it")), List.of(
+                        new FitRow("potato", "letter", 3, "colorado-potato-beetle", 1.02, 7.5, 2)), true);
+    }
+}

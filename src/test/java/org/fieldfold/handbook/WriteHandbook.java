@@ -1,0 +1,29 @@
+package org.fieldfold.handbook;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.fieldfold.content.BaseLoader;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.manuscript.Phrases;
+
+/** Writes the shipped handbook into a folder, to be looked at: arguments are the folder, and how often to time it. */
+final class WriteHandbook {
+    private WriteHandbook() {
+    }
+
+    public static void main(String[] args) throws IOException {
+        ContentBase base = BaseLoader.load(Path.of("content")).base().orElseThrow();
+        Phrases phrases = Phrases.in("en");
+        for (int i = 0; i < (args.length > 1 ? Integer.parseInt(args[1]) : 1); i++) {
+            long start = System.nanoTime();
+            var files = Handbook.write(base, phrases, false);
+            System.out.printf("%d files, %d ms%n", files.size(), (System.nanoTime() - start) / 1_000_000);
+            for (HandbookFile file : files) {
+                Path path = Path.of(args[0], file.path());
+                Files.createDirectories(path.getParent());
+                Files.write(path, file.bytes());
+            }
+        }
+    }
+}
