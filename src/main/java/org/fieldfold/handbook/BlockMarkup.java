@@ -99,7 +99,7 @@ final class BlockMarkup {
         runs(box.look());
         out.close();
         out.open("p", "class", "act").element("span", box.above()).text(" ")
-                .element("strong", box.number()).text(" ").element("span", box.below()).close();
+                .element("b", box.number()).text(" ").element("span", box.below()).close();
         if (box.stops() > 0) {
             out.open("ol", "class", "stops", "aria-hidden", "true");
             for (int stop = 1; stop <= box.stops(); stop++) {
@@ -142,7 +142,7 @@ final class BlockMarkup {
     void facts(List<Block.Fact> facts) {
         out.open("dl");
         for (Block.Fact fact : facts) {
-            out.open("div").element("dt", Together.kept(fact.name()));
+            out.element("dt", Together.kept(fact.name()));
             if (isWays(fact.runs())) {
                 ways(fact.runs());
             } else {
@@ -150,7 +150,6 @@ final class BlockMarkup {
                 runs(fact.runs());
                 out.close();
             }
-            out.close();
         }
         out.close();
     }
@@ -204,7 +203,7 @@ final class BlockMarkup {
         String text = Together.kept(run.text());
         switch (run.style()) {
             case PLAIN -> out.text(text);
-            case STRONG -> out.element("strong", text);
+            case STRONG -> out.element("b", text);
             case EMPHASIS -> out.element("em", text);
             case NAME -> out.element("i", text, "lang", "la");
         }

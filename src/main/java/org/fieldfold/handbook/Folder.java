@@ -37,7 +37,16 @@ final class Folder implements Form {
 
     @Override
     public void picture(Markup out, String figure, String alt) {
-        drawings.find(figure).ifPresent(drawing -> out.empty("img", "class", "pic", "src", FIGURES + drawing.file(),
+        image(out, figure, "pic", alt);
+    }
+
+    @Override
+    public void ornament(Markup out, String figure) {
+        image(out, figure, "frame", "");
+    }
+
+    private void image(Markup out, String figure, String kind, String alt) {
+        drawings.find(figure).ifPresent(drawing -> out.empty("img", "class", kind, "src", FIGURES + drawing.file(),
                 "alt", alt, "width", String.valueOf(drawing.width()), "height", String.valueOf(drawing.height()),
                 "loading", "lazy", "decoding", "async"));
     }

@@ -13,8 +13,11 @@ interface Form {
 
     String anchor(Page page, String part);
 
-    /** Writes a drawing; nothing when there is no such figure. An empty {@code alt} marks it as decoration. */
+    /** Writes a drawing with what it shows; nothing when there is no such figure. */
     void picture(Markup out, String figure, String alt);
+
+    /** Writes a drawing as decoration beside words that say the same. */
+    void ornament(Markup out, String figure);
 
     /** Level of the page's own title. */
     int titleLevel(Page page);

@@ -68,12 +68,8 @@ final class PictureMarkup {
             } else {
                 out.open("a", "class", "tile", "href", href);
             }
-            if (drawn) {
-                out.open("span", "class", "frame");
-                tile.figure().ifPresent(figure -> form.picture(out, figure, ""));
-                out.close();
-            }
-            out.element("strong", tile.name()).text(" ").open("span", "class", "what");
+            tile.figure().ifPresent(figure -> form.ornament(out, figure));
+            out.element("b", tile.name()).text(" ").open("small");
             blocks.runs(tile.beneath());
             out.close().close().close();
         }
@@ -96,9 +92,9 @@ final class PictureMarkup {
         String href = side.link().isEmpty() ? "" : form.href(side.link()).orElse("");
         out.open("p", "class", "name");
         if (href.isEmpty()) {
-            out.element("strong", side.name());
+            out.element("b", side.name());
         } else {
-            out.open("a", "href", href).element("strong", side.name()).close();
+            out.open("a", "href", href).element("b", side.name()).close();
         }
         out.close().close();
     }

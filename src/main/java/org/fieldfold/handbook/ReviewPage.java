@@ -61,7 +61,7 @@ public final class ReviewPage {
     }
 
     private void fact(String name, String words) {
-        out.open("div").element("dt", name).element("dd", words).close();
+        out.element("dt", name).element("dd", words);
     }
 
     private void findings(List<Finding> findings) {
@@ -81,7 +81,7 @@ public final class ReviewPage {
     }
 
     private void finding(Finding finding) {
-        out.open("li", "class", finding.severity().word()).element("strong", finding.severity().word()).text(" ")
+        out.open("li", "class", finding.severity().word()).element("b", finding.severity().word()).text(" ")
                 .element("span", finding.span().line() + ":" + finding.span().column(), "class", "at").text(" ")
                 .element("span", finding.message()).text(" ").element("code", finding.rule());
         if (!finding.hint().isEmpty()) {

@@ -21,7 +21,6 @@ final class MaterialFacts {
         facts.add(Block.Fact.of(phrases.say("book.material.rei"), rei(material)));
         facts.add(Block.Fact.of(phrases.say("book.material.bees"), bees(material)));
         facts.add(Block.Fact.of(phrases.say("book.material.organic"), organic(material)));
-        facts.add(Block.Fact.of(phrases.say("book.material.signal"), signal(material)));
         return facts;
     }
 

@@ -59,10 +59,15 @@ final class Register {
     }
 
     List<Figure> figures(String id) {
-        List<String> listed = Optional.ofNullable(base.pests().get(id)).map(pest -> pest.value().figures())
-                .or(() -> Optional.ofNullable(base.enemies().get(id)).map(enemy -> enemy.value().figures()))
-                .orElse(List.of());
-        return base.figuresOf(id, listed);
+        if (base.pests().containsKey(id)) {
+            var pest = base.pests().get(id).value();
+            return base.figuresOf(id, pest.figures(), pest.stages());
+        }
+        if (base.enemies().containsKey(id)) {
+            var enemy = base.enemies().get(id).value();
+            return base.figuresOf(id, enemy.figures(), enemy.stages());
+        }
+        return base.figuresOf(id, List.of(), List.of());
     }
 
     /** The drawing of a stage, or else the first of the animal, or else any. */
