@@ -55,6 +55,12 @@ final class Assembly {
         return ids;
     }
 
+    /** Whether a list file could not be read at all, so that nobody knows which ids it has. */
+    boolean isUnknown(FileKind kind) {
+        return of(kind).stream().anyMatch(reading -> kind.listKey().isPresent()
+                && reading.unread().containsKey(reading.file().id()));
+    }
+
     /** The links in texts to entries. */
     List<TextReading.EntryLink> links() {
         return readings.stream().flatMap(reading -> reading.links().stream()).toList();

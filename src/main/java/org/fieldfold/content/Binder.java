@@ -17,8 +17,7 @@ import org.fieldfold.source.Span;
 
 /**
  * Binds one record: walks the nodes of a file beside the shape of the record, so that one walk gives the
- * value, the
- * place of every fact, and every finding about its form.
+ * value, the place of every fact, and every finding about its form.
  */
 final class Binder {
     private final TextReading texts = new TextReading();
@@ -65,12 +64,12 @@ final class Binder {
             return report(KeySlips.nothing(scalar, shape.expected()));
         }
         if (shape instanceof Shape.Listed list) {
-            return node instanceof YamlNode.Items items ? Optional.of(items(items, list, path)) : wrong(node,
-                    shape);
+            return node instanceof YamlNode.Items items ? Optional.of(items(items, list, path))
+                    : wrong(node, shape);
         }
         if (shape instanceof Shape.Fields fields) {
-            return node instanceof YamlNode.Pairs pairs ? fields(pairs, fields, path, Set.of()) : wrong(node,
-                    shape);
+            return node instanceof YamlNode.Pairs pairs ? fields(pairs, fields, path, Set.of())
+                    : wrong(node, shape);
         }
         if (shape instanceof Shape.Tiers tiers) {
             return node instanceof YamlNode.Pairs pairs ? tiers(pairs, tiers, path) : wrong(node, shape);
@@ -145,8 +144,8 @@ final class Binder {
     }
 
     private Optional<Object> tiers(YamlNode.Pairs pairs, Shape.Tiers tiers, String path) {
-        Optional<YamlNode.Pair> tier = pairs.pairs().stream().filter(pair -> pair.key().value()
-                .equals("tier")).findFirst();
+        Optional<YamlNode.Pair> tier = pairs.pairs().stream()
+                .filter(pair -> pair.key().value().equals("tier")).findFirst();
         if (tier.isEmpty()) {
             return report(FormRule.MISSING_KEY.at(head(pairs.span()), "expected the key 'tier', found none",
                     "add 'tier: 1' (cultural), 'tier: 2' (exclusion and natural enemies) or 'tier: 3' "
@@ -201,9 +200,8 @@ final class Binder {
         if (pair == null) {
             return missing(pairs, field);
         }
-        Optional<Object> value = bind(pair.value(), field.shape(), path.isEmpty() ? field.key() : path + "/"
-                + field.key(),
-                field.range());
+        String place = path.isEmpty() ? field.key() : path + "/" + field.key();
+        Optional<Object> value = bind(pair.value(), field.shape(), place, field.range());
         if (field.key().equals("id") && value.isPresent() && !ScalarReading.isId((String) value.get())) {
             report(KeySlips.badId(pair.value().span(), (String) value.get()));
         }

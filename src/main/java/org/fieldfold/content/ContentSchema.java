@@ -11,8 +11,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 /**
  * JSON Schemas (draft-07, which editors' YAML support reads) of the content files, written from the same
- * shapes from
- * which the files are bound, so that an editor and the loader ask for the same.
+ * shapes from which the files are bound, so that an editor and the loader ask for the same.
  */
 public final class ContentSchema {
     private static final String DATE = "^[0-9]{4}-[0-9]{2}-[0-9]{2}$";

@@ -34,7 +34,8 @@ final class Decoding {
             int at = Math.max(0, wrongAt.get(i) - mark);
             int offset = wrongBytes.get(i);
             findings.add(FormRule.NOT_UTF8.at(new Span(file, at, Math.min(at + 1, file.text().length())),
-                    "expected UTF-8, found the byte 0x%02x at byte %d of the file".formatted(bytes[offset] & 0xff, offset),
+                    "expected UTF-8, found the byte 0x%02x at byte %d of the file"
+                            .formatted(bytes[offset] & 0xff, offset),
                     isUtf16(bytes) ? "it looks like UTF-16: save the file as UTF-8"
                             : "save the file as UTF-8 and type this character again"));
         }

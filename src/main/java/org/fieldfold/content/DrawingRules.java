@@ -9,20 +9,18 @@ import java.util.regex.Pattern;
  */
 final class DrawingRules {
     static final Set<String> ELEMENTS = Set.of("svg", "g", "path", "circle", "ellipse", "line", "polyline",
-            "polygon",
-            "rect", "defs", "use", "clipPath", "title", "desc");
+            "polygon", "rect", "defs", "use", "clipPath", "title", "desc");
     private static final Set<String> ATTRIBUTES = Set.of("id", "class", "viewBox", "width", "height",
-            "version",
-            "preserveAspectRatio", "x", "y", "x1", "y1", "x2", "y2", "cx", "cy", "r", "rx", "ry", "d",
-                    "points",
+            "version", "preserveAspectRatio", "x", "y", "x1", "y1", "x2", "y2", "cx", "cy", "r", "rx", "ry",
+            "d", "points",
             "transform", "fill", "fill-rule", "fill-opacity", "stroke", "stroke-width", "stroke-linecap",
             "stroke-linejoin", "stroke-miterlimit", "stroke-dasharray", "stroke-dashoffset", "stroke-opacity",
             "opacity", "color", "display", "visibility", "clip-path", "clip-rule", "clipPathUnits", "href",
             "xlink:href", "role", "xml:space", "xml:lang", "lang", "pathLength", "vector-effect",
-                    "paint-order",
-            "shape-rendering", "overflow");
+            "paint-order", "shape-rendering", "overflow");
     private static final Pattern LOCAL = Pattern.compile("#[A-Za-z_][\\w.-]*");
-    private static final Pattern LOCAL_CLIP = Pattern.compile("none|url\\(\\s*['\"]?#[A-Za-z_][\\w.-]*['\"]?\\s*\\)");
+    private static final Pattern LOCAL_CLIP =
+            Pattern.compile("none|url\\(\\s*['\"]?#[A-Za-z_][\\w.-]*['\"]?\\s*\\)");
 
     private DrawingRules() {
     }

@@ -12,9 +12,8 @@ import java.util.Set;
 import org.xml.sax.Attributes;
 
 /**
- * How many shapes a drawing becomes when every {@code use} is followed: a few lines that use each other
- * twice can
- * become more than any machine can draw.
+ * How many shapes a drawing becomes when every {@code use} is followed: a few lines that use each other twice
+ * can become more than any machine can draw.
  */
 final class DrawingSize {
     private static final long MOST = 20_000;

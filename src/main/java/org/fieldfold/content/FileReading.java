@@ -148,7 +148,7 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
         if (listKey.isEmpty()) {
             record(reading, root, Optional.of(file.id()), file.id(), sound);
         } else {
-            list(reading, root, listKey.get(), sound);
+            list(reading, root, listKey.get(), List.copyOf(findings));
         }
     }
 
@@ -166,7 +166,8 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
         }
     }
 
-    private void list(YamlReading reading, YamlNode root, String key, boolean sound) {
+    /** @param slips of the file as a whole: each breaks the item in which it lies, and no other */
+    private void list(YamlReading reading, YamlNode root, String key, List<Finding> slips) {
         List<YamlNode> items = new ListFile(key, reading, findings).items(root);
         for (YamlNode item : items) {
             Optional<YamlNode.Scalar> id = Binder.idOf(item);
@@ -176,6 +177,8 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
                         "expected ids that differ in this file, found '" + name + "' again",
                         "give one of the two another id"));
             } else {
+                boolean sound = slips.stream().noneMatch(slip -> slip.span().start() >= item.span().start()
+                        && slip.span().start() <= item.span().end());
                 record(reading, item, Optional.empty(), name, sound);
             }
         }

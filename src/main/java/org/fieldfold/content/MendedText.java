@@ -5,10 +5,9 @@ import org.fieldfold.source.SourceFile;
 import org.fieldfold.source.Span;
 
 /**
- * The text of a file with slips mended, so that reading can go on behind them, and the way back to the
- * file's own
- * offsets. A sign that must not act as a sign is shifted into Unicode's private use area and shifted back in
- * values.
+ * The text of a file with slips mended, so that reading can go on behind them, and the way back to the file's
+ * own offsets. A sign that must not act as a sign is shifted into Unicode's private use area and shifted back
+ * in values.
  */
 final class MendedText {
     private static final char SHIFT = '\uE000';

@@ -12,8 +12,8 @@ public final class Nearest {
 
     /**
      * The known word with the fewest slips of the key (letter added, left out, changed, or two exchanged)
-     * from what
-     * was found; empty when more than a third of it would have to change. Of several, the first in order.
+     * from what was found; empty when more than a third of it would have to change. Of several, the first in
+     * order.
      */
     public static Optional<String> to(String found, Collection<String> known) {
         String plain = plain(found);

@@ -9,8 +9,7 @@ import org.fieldfold.prose.Run;
 
 /**
  * Reads a text that has no Markdown in it but names in italics, so that the Markdown reader need not be
- * loaded for it.
- * It gives what the Markdown reader would have given.
+ * loaded for it. It gives what the Markdown reader would have given.
  */
 final class PlainText {
     private static final String SIGNS = "_`[]<>&\\!|~\t";

@@ -4,8 +4,7 @@ import java.util.Map;
 
 /**
  * What a number can be for what it measures, whatever the entry. Growth stages are two-digit BBCH codes, 00
- * to 99
- * (Meier 2018); the others only keep out what is a slip of the key.
+ * to 99 (Meier 2018); the others only keep out what is a slip of the key.
  */
 final class Ranges {
     private static final Shape.Range BBCH = new Shape.Range(0, 99);

@@ -10,7 +10,8 @@ import org.fieldfold.source.Finding;
 /** Single values other than texts: numbers, dates, words. Each gives the value or says why not. */
 final class ScalarReading {
     private static final Pattern WHOLE = Pattern.compile("[-+]?[0-9]{1,9}");
-    private static final Pattern NUMBER = Pattern.compile("[-+]?(?:[0-9]{1,15}(?:\\.[0-9]{0,15})?|\\.[0-9]{1,15})");
+    private static final Pattern NUMBER =
+            Pattern.compile("[-+]?(?:[0-9]{1,15}(?:\\.[0-9]{0,15})?|\\.[0-9]{1,15})");
     private static final Pattern DATE = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
     private static final Pattern MONTH_DAY = Pattern.compile("[0-9]{2}-[0-9]{2}");
     private static final Pattern ID = Pattern.compile("[a-z0-9]+(?:-[a-z0-9]+)*");

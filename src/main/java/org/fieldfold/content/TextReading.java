@@ -34,8 +34,7 @@ final class TextReading {
 
     /**
      * Behind a text, one space and '#' are taken for part of the text, as in {@code trap #3} or {@code lot #
-     * 7};
-     * two spaces, '#' and a space are a comment.
+     * 7}; two spaces, '#' and a space are a comment.
      */
     private static Optional<Finding> swallowed(YamlNode.Scalar scalar) {
         String text = scalar.span().file().text();

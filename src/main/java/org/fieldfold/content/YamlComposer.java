@@ -17,10 +17,8 @@ import org.snakeyaml.engine.v2.scanner.StreamReader;
 
 /**
  * Composes the node tree of one text from the YAML reader's events. It is done here and not by the library's
- * own
- * composer because that one follows aliases (so that a small file can grow without end), nests without
- * limit, and
- * keeps no place for an alias.
+ * own composer because that one follows aliases (so that a small file can grow without end), nests without
+ * limit, and keeps no place for an alias.
  */
 final class YamlComposer {
     /** The deepest record of the model is six deep. */

@@ -14,8 +14,7 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 
 /**
  * One YAML file, read to its end: where it is not YAML, the slip is named, mended as far as needed to go on,
- * and the
- * text read again, so that all slips are found in one run.
+ * and the text read again, so that all slips are found in one run.
  *
  * @param root what was read; empty when nothing could be
  * @param lines the 1-based lines that were mended: further findings on them would only repeat the first

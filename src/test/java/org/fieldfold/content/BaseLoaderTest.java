@@ -19,10 +19,7 @@ class BaseLoaderTest {
     @Test
     void readsTheShippedBase() throws IOException {
         LoadedBase loaded = BaseLoader.load(Path.of("content"));
-        assertEquals(List.of(), loaded.findings().stream()
-                .filter(finding -> finding.span().file().path().endsWith("/colorado-potato-beetle.yaml"))
-                .filter(finding -> !finding.rule().equals("unknown-reference")).map(Object::toString)
-                        .toList());
+        assertEquals(List.of(), loaded.findings().stream().map(Base::shown).toList());
         Placed<PestEntry> beetle = loaded.base().orElseThrow().pests().get("colorado-potato-beetle");
         PestEntry entry = beetle.value();
         assertEquals("Leptinotarsa decemlineata (Say, 1824)", entry.names().scientific());

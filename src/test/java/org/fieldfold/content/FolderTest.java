@@ -126,6 +126,37 @@ class FolderTest {
     }
 
     @Test
+    void aSlipInAListBreaksOnlyItsItem() {
+        String pea = "  - {id: %s, name: pea, scientific: Pisum sativum, pollination: self, ink: "
+                + "\"#2a5a1a\"}\n";
+        base.with("crops.yaml", "crops:\n" + pea.formatted("pea") + pea.formatted("bean").replace("name: pea",
+                "name: @")
+                + pea.formatted("lentil").replace("self", "bees")).with("guides/bed.yaml", """
+                title: Bed
+                purpose: Find it
+                audience: garden
+                crops: [pea, bean, lentil, chickpea]
+                scheme: accordion-4
+                """);
+        assertEquals(List.of("content/crops.yaml:3:22 error reserved-start",
+                "content/crops.yaml:4:69 error unknown-word",
+                "content/guides/bed.yaml:4:28 error unknown-reference"), rules());
+        assertEquals(List.of("pea"), List.copyOf(base.load().base().orElseThrow().crops().keySet()));
+    }
+
+    @Test
+    void aListThatCannotBeReadIsBlamedOnce() {
+        base.with("crops.yaml", "\n").with("guides/bed.yaml", """
+                title: Bed
+                purpose: Find it
+                audience: garden
+                crops: [pea, bean]
+                scheme: accordion-4
+                """);
+        assertEquals(List.of("content/crops.yaml:1:1 error empty-file"), rules());
+    }
+
+    @Test
     void inputsAreAllFilesThatWereRead() {
         base.with("weather/w.csv", "date,min,max\n").with("issued/2026.json", "{}");
         assertEquals(List.of("content/edition.yaml", "content/issued/2026.json", "content/weather/w.csv"),
