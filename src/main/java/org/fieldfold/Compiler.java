@@ -92,6 +92,8 @@ public final class Compiler {
         try (OutputFolder folder = OutputFolder.open(request.out(), String.valueOf(edition.year()))) {
             progress.accept("printing guides");
             guides.print(folder);
+            progress.accept("writing the handbook");
+            Pages.write(base, findings, guides.fit(), request.proof() && hasError(findings), folder);
             Manifest manifest = new Manifest(edition.year(), VERSION, request.proof(),
                     checked.inputs().stream().map(Compiler::input).toList(), folder.files());
             folder.write("manifest.json", manifest.json().getBytes(StandardCharsets.UTF_8));

@@ -2,7 +2,6 @@ package org.fieldfold;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +17,7 @@ import org.fieldfold.fold.FlipEdge;
 import org.fieldfold.fold.FoldSchemes;
 import org.fieldfold.fold.Imposition;
 import org.fieldfold.fold.Paper;
+import org.fieldfold.handbook.FitRow;
 import org.fieldfold.manuscript.GuideWriter;
 import org.fieldfold.manuscript.Manuscript;
 import org.fieldfold.manuscript.OfficePanel;
@@ -43,10 +43,6 @@ final class SetGuides {
 
     /** A guide that will be set on a paper. */
     private record Plan(Placed<Guide> guide, String paper, GuideWriter writer) {
-    }
-
-    /** How one panel of one guide on one paper is filled. */
-    record Fit(String guide, String paper, SetGuide.PanelFit panel) {
     }
 
     private final ContentBase base;
@@ -103,15 +99,12 @@ final class SetGuides {
         return List.copyOf(findings);
     }
 
-    List<Fit> fit() {
-        List<Fit> fit = new ArrayList<>();
-        for (Copy copy : copies) {
-            if (copy.imposition().flip() == FlipEdge.SHORT) {
-                copy.set().fit().forEach(panel -> fit.add(
-                        new Fit(copy.manuscript().id(), copy.imposition().paper().id(), panel)));
-            }
-        }
-        return Collections.unmodifiableList(fit);
+    /** How full every panel is; once for each paper, however the sheet is turned. */
+    List<FitRow> fit() {
+        return copies.stream().filter(copy -> copy.imposition().flip() == FlipEdge.SHORT)
+                .flatMap(copy -> copy.set().fit().stream().map(panel -> new FitRow(copy.manuscript().id(),
+                        copy.imposition().paper().id(), panel.reading(), panel.section(), panel.used(),
+                        panel.typeSize(), panel.brief()))).toList();
     }
 
     /** Prints every copy; the type is cut once to the characters of the whole publication. */
