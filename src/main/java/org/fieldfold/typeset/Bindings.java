@@ -22,6 +22,9 @@ final class Bindings {
             "semana", "semanas", "mes", "meses", "año", "años", "pie", "pies", "milla", "millas", "pulgada",
             "pulgadas", "a.m.", "p.m.", "noon");
 
+    private static final Set<String> MONTHS = Set.of("January", "February", "March", "April", "May", "June", "July",
+            "August", "September", "October", "November", "December");
+
     private Bindings() {}
 
     static boolean isNumber(String token) {
@@ -32,7 +35,8 @@ final class Bindings {
     /** Whether the space between two tokens holds them together. */
     static boolean bound(String before, String after) {
         return TRAILING.contains(after) || SIGNS.contains(before) || (before.length() < 4 && INITIAL.matcher(before).matches())
-                || (isNumber(before) && UNITS.contains(bare(after)));
+                || (isNumber(before) && (UNITS.contains(bare(after)) || MONTHS.contains(bare(after))))
+                || (MONTHS.contains(before) && bare(after).length() < 3 && isNumber(bare(after)));
     }
 
     /** Whether a line should rather not end between two tokens: behind a number, or before one that names a thing. */

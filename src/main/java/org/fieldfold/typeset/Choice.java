@@ -29,6 +29,11 @@ record Choice(Span origin, List<Way> ways) {
             }
             return height;
         }
+
+        /** The same at the head of a panel, where the white above it falls away. */
+        int heightAtHead() {
+            return height() - strips.get(0).gap();
+        }
     }
 
     Choice {
@@ -53,7 +58,8 @@ record Choice(Span origin, List<Way> ways) {
     /** Whether the preferred way costs nothing and none is taller, so that it is the best where it fits. */
     boolean plain() {
         Way preferred = ways.get(0);
-        return preferred.cost() == 0 && ways.stream().allMatch(way -> way.height() <= preferred.height());
+        return preferred.cost() == 0 && ways.stream().allMatch(way -> way.height() <= preferred.height()
+                && way.heightAtHead() <= preferred.heightAtHead());
     }
 
     /** The same without white above, for what stands beneath its heading. */

@@ -16,29 +16,48 @@ record Line(List<Piece> pieces, double width) {
 
     /** A line of whole words; {@code more} when another line follows. */
     static Line of(List<Word> words, boolean more) {
-        List<Piece> joined = new ArrayList<>();
+        Joint joint = new Joint();
         double width = 0;
         for (int i = 0; i < words.size(); i++) {
             Word word = words.get(i);
             boolean last = i == words.size() - 1;
-            word.pieces().forEach(piece -> append(joined, piece));
+            for (Piece piece : word.pieces()) {
+                joint.add(piece);
+            }
             width += word.width() + (last ? 0 : word.spaceWidth());
-            if (!last) {
-                word.space().ifPresent(space -> append(joined, space));
-            } else if (more && word.space().isPresent() && !joined.isEmpty()) {
-                joined.set(joined.size() - 1, joined.get(joined.size() - 1).spaced());
+            if (word.space().isPresent() && !last) {
+                joint.add(word.space().get());
+            } else if (word.space().isPresent() && more) {
+                joint.text.append(' ');
             }
         }
-        return new Line(joined, width);
+        return new Line(joint.end(), width);
     }
 
-    private static void append(List<Piece> joined, Piece piece) {
-        int last = joined.size() - 1;
-        // a space of a run of its own needs no mark of its own
-        if (last >= 0 && (piece.continues(joined.get(last)) || piece.text().isBlank())) {
-            joined.set(last, joined.get(last).join(piece));
-        } else {
-            joined.add(piece);
+    /** Joins pieces of one face and run. */
+    private static final class Joint {
+        private final List<Piece> joined = new ArrayList<>();
+        private final StringBuilder text = new StringBuilder();
+        private Piece first;
+        private double width;
+
+        void add(Piece piece) {
+            // a space of a run of its own needs no mark of its own
+            if (first == null || !piece.continues(first) && !piece.text().isBlank()) {
+                end();
+                first = piece;
+            }
+            text.append(piece.text());
+            width += piece.width();
+        }
+
+        List<Piece> end() {
+            if (first != null) {
+                joined.add(new Piece(first.face(), first.run(), text.toString(), width));
+            }
+            text.setLength(0);
+            width = 0;
+            return joined;
         }
     }
 

@@ -11,10 +11,6 @@ record Piece(Face face, int run, String text, double width) {
         return face == before.face && run == before.run;
     }
 
-    Piece join(Piece next) {
-        return new Piece(face, run, text + next.text, width + next.width);
-    }
-
     /** With a space behind it that is read, not seen. */
     Piece spaced() {
         return text.endsWith(" ") ? this : new Piece(face, run, text + " ", width);

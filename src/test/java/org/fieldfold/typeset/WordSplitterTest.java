@@ -26,7 +26,8 @@ class WordSplitterTest {
         "ten |beetles", "20–30 % |of |leaves", "5–|", "about |5 mm", "5–10 mm |long", "¼ mile |away", "2-3 days",
         "2½ in |deep", "hump-|backed", "V-walk", "edge/|row |count", "and/or", "≥ 5 |larvae", "spring – |or |fall",
         "spring—|or |fall", "1/4 mile", "28 °C", "10 a.m.", "novaluron |(15) · |spinosad", "8 |to |noon",
-        "https://field.|example/|2027", "ask@|marrow.|example", "fig. |5"
+        "https://field.|example/|2027", "ask@|marrow.|example", "fig. |5", "until |January 31, |2028",
+        "31 January |2028", "May |be"
     })
     void linesEndOnlyAtBars(String marked) {
         String wanted = marked.endsWith("–|") ? marked.substring(0, marked.length() - 1) : marked;
