@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -107,9 +108,13 @@ public final class Compiler {
     public static SortedMap<String, String> rules() {
         SortedMap<String, String> rules = new TreeMap<>();
         Rulebook.rules().forEach(rule -> rules.put(rule.id(), Rulebook.summary(rule.id()).orElse("")));
-        Stream.of(FormRule.values()).forEach(rule -> rules.put(rule.id(), rule.summary()));
+        Stream.of(FormRule.values()).forEach(rule -> rules.put(rule.id(), sentence(rule.summary())));
         FOUND_WHILE_SETTING.forEach(id -> rules.put(id, Rulebook.summary(id).orElse("")));
         return rules;
+    }
+
+    private static String sentence(String summary) {
+        return summary.substring(0, 1).toUpperCase(Locale.ROOT) + summary.substring(1) + ".";
     }
 
     /** The rule whose name is most like {@code name}, when one is near. */
