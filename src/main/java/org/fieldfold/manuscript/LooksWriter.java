@@ -17,6 +17,8 @@ import org.fieldfold.prose.Run;
 /** Writes how a pest is known: its names, drawings, stages, what it does to the crop, and what it is not. */
 final class LooksWriter {
     private static final int PLATES_IN_POCKET = 2;
+    /** Together no longer than this, in mm: the narrowest pocket panel has 60 mm between its margins. */
+    private static final double BARS_IN_POCKET = 54;
 
     private final ContentBase base;
     private final Placed<PestEntry> placed;
@@ -51,9 +53,26 @@ final class LooksWriter {
 
     Optional<Block> plates() {
         List<Block.Plate> plates = base.figuresOf(entry.id(), entry.figures(), entry.stages()).stream()
-                .limit(reader.pocket() ? PLATES_IN_POCKET : Integer.MAX_VALUE).map(this::plate).toList();
+                .map(this::plate).toList();
+        if (reader.pocket()) {
+            plates = plates.subList(0, sideBySide(plates));
+        }
         return plates.isEmpty() ? Optional.empty()
                 : Optional.of(new Block.Plates(plates, placed.at(entry.figures().isEmpty() ? "names" : "figures")));
+    }
+
+    /** How many of the first plates stand side by side in a pocket: true-size bars are never shortened. */
+    private static int sideBySide(List<Block.Plate> plates) {
+        double bars = 0;
+        int count = 0;
+        for (Block.Plate plate : plates) {
+            bars += plate.trueSize().map(Block.Plate.Length::to).orElse(0.0);
+            if (count > 0 && bars > BARS_IN_POCKET || count == PLATES_IN_POCKET) {
+                break;
+            }
+            count++;
+        }
+        return count;
     }
 
     private Block.Plate plate(Figure figure) {
