@@ -6,6 +6,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.XMLConstants;
@@ -30,6 +31,9 @@ final class DrawingReading extends DefaultHandler {
     private static final int DEEPEST = 64;
     private static final int MOST_FINDINGS = 50;
 
+    /** Made once a thread: it costs more than reading a drawing. */
+    private static final ThreadLocal<XMLReader> PARSER = ThreadLocal.withInitial(DrawingReading::parser);
+
     private final SourceFile file;
     private final List<Finding> findings = new ArrayList<>();
     private final DrawingSize size = new DrawingSize();
@@ -43,7 +47,7 @@ final class DrawingReading extends DefaultHandler {
     static List<Finding> check(SourceFile file) {
         DrawingReading reading = new DrawingReading(file);
         try {
-            XMLReader xml = parser();
+            XMLReader xml = PARSER.get();
             xml.setContentHandler(reading);
             xml.setErrorHandler(reading);
             xml.setEntityResolver((publicId, systemId) -> new InputSource(new StringReader("")));
@@ -57,21 +61,25 @@ final class DrawingReading extends DefaultHandler {
                 reading.report(Span.startOf(file), "expected a drawing, found " + e.getMessage(),
                         "save it as plain SVG");
             }
-        } catch (IOException | ParserConfigurationException e) {
+        } catch (IOException e) {
             throw new IllegalStateException("text in memory can be parsed", e);
         }
         return reading.findings;
     }
 
-    private static XMLReader parser() throws ParserConfigurationException, SAXException {
-        SAXParserFactory factory = SAXParserFactory.newDefaultInstance();
-        factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
-        factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
-        factory.setFeature("http://xml.org/sax/features/external-general-entities", false);
-        factory.setFeature("http://xml.org/sax/features/external-parameter-entities", false);
-        factory.setNamespaceAware(true);
-        factory.setXIncludeAware(false);
-        return factory.newSAXParser().getXMLReader();
+    private static XMLReader parser() {
+        try {
+            SAXParserFactory factory = SAXParserFactory.newDefaultInstance();
+            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+            factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+            factory.setFeature("http://xml.org/sax/features/external-general-entities", false);
+            factory.setFeature("http://xml.org/sax/features/external-parameter-entities", false);
+            factory.setNamespaceAware(true);
+            factory.setXIncludeAware(false);
+            return factory.newSAXParser().getXMLReader();
+        } catch (ParserConfigurationException | SAXException e) {
+            throw new IllegalStateException("the JDK's own XML parser can be hardened", e);
+        }
     }
 
     @Override
@@ -82,14 +90,16 @@ final class DrawingReading extends DefaultHandler {
     @Override
     public void startElement(String uri, String local, String name,
             Attributes attributes) throws SAXException {
-        Span place = tag(name);
+        // the place is worked out only for a finding: drawings have tens of thousands of tags
+        Supplier<Span> place = () -> tag(name);
         if (open.isEmpty() && !(local.equals("svg") && uri.equals(SVG))) {
-            report(place, "expected the element svg in the namespace " + SVG + ", found '" + name + "'",
+            report(place.get(), "expected the element svg in the namespace " + SVG + ", found '" + name + "'",
                     "begin the drawing with <svg xmlns=\"" + SVG + "\" viewBox=\"…\">");
         } else if (open.isEmpty()) {
             root(place, attributes);
         } else if (!DrawingRules.ELEMENTS.contains(local) || !uri.equals(SVG) || local.equals("svg")) {
-            report(place, "expected shapes (g, path, circle and so on), found the element '" + name + "'",
+            report(place.get(), "expected shapes (g, path, circle and so on), found the element '" + name
+                    + "'",
                     local.equals("text") ? "turn the text into paths, or put it into the caption"
                             : "take it out, or draw it as shapes");
         }
@@ -102,29 +112,29 @@ final class DrawingReading extends DefaultHandler {
             throw new SAXException("too many findings");
         }
         if (open.size() > DEEPEST) {
-            report(place, "expected at most " + DEEPEST + " groups inside each other, found more",
+            report(place.get(), "expected at most " + DEEPEST + " groups inside each other, found more",
                     "ungroup the drawing");
             throw new SAXException("too many groups");
         }
     }
 
-    private void root(Span place, Attributes attributes) {
+    private void root(Supplier<Span> place, Attributes attributes) {
         String box = attributes.getValue("viewBox");
         if (box == null || box.length() > 200 || !VIEW_BOX.matcher(box.strip()).matches()) {
-            report(place, "expected a viewBox of four numbers, found " + (box == null ? "none" : "'"
+            report(place.get(), "expected a viewBox of four numbers, found " + (box == null ? "none" : "'"
                     + ScalarReading.cut(box) + "'"), "write viewBox=\"0 0 width height\" in the svg element");
         }
     }
 
-    private void attribute(Span place, String name, String value) {
+    private void attribute(Supplier<Span> place, String name, String value) {
         if (!DrawingRules.isAttribute(name)) {
-            report(within(place, name), "expected attributes of shapes, found '" + name + "'",
+            report(within(place.get(), name), "expected attributes of shapes, found '" + name + "'",
                     name.startsWith("on") ? "take it out: nothing in a drawing runs"
                             : name.equals("style")
                                     ? "write each property as an attribute: fill=\"…\" stroke=\"…\""
                             : "take it out");
         } else if (!DrawingRules.isLocal(name, value)) {
-            report(within(place, name), "expected a reference to a part of this drawing, found '"
+            report(within(place.get(), name), "expected a reference to a part of this drawing, found '"
                     + ScalarReading.cut(value) + "'", "refer to an id of this file as '#id', or take it out");
         }
     }
