@@ -26,8 +26,8 @@ final class ArtRoom implements FigureShapes {
     private Figure figure(String id) {
         Figure found = figures.get(id);
         if (found == null) {
-            throw new IllegalArgumentException("expected one of the " + figures.size() + " figures, found '" + id
-                    + "'");
+            throw new IllegalArgumentException("expected one of the " + figures.size() + " figures, found '"
+                    + id + "'");
         }
         return found;
     }

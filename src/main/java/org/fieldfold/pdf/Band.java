@@ -9,8 +9,9 @@ import org.fieldfold.typeset.Mark;
 import org.fieldfold.typeset.TypeMetrics;
 
 /**
- * The strip along one edge of the sheet in which an office printer still prints and no panel has its content: from
- * 4.3 to 6.25 mm from the edge. Things are laid along it, side by side; {@code depth} counts from the edge inwards.
+ * The strip along one edge of the sheet in which an office printer still prints and no panel has its content:
+ * from 4.3 to 6.25 mm from the edge. Things are laid along it, side by side; {@code depth} counts from the
+ * edge inwards.
  */
 final class Band {
     /** Where printers begin to print (value from memory: laser about 4.2 mm), in points. */

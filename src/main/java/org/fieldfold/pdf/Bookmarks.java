@@ -9,7 +9,9 @@ import org.apache.pdfbox.cos.COSFloat;
 import org.apache.pdfbox.cos.COSName;
 import org.fieldfold.typeset.Tag;
 
-/** The outline that a viewer shows beside the pages: the titles of the sections, each leading to its panel. */
+/**
+ * The outline that a viewer shows beside the pages: the titles of the sections, each leading to its panel.
+ */
 final class Bookmarks {
     private Bookmarks() {}
 

@@ -7,7 +7,9 @@ import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.fieldfold.typeset.Tag;
 
-/** Attributes of elements (ISO 32000-1, 14.8.5): boxes of figures, numbering of lists, scope of header cells. */
+/**
+ * Attributes of elements (ISO 32000-1, 14.8.5): boxes of figures, numbering of lists, scope of header cells.
+ */
 final class ElementAttributes {
     private static final COSName OWNER = COSName.O;
     private static final COSName BBOX = COSName.BBOX;
@@ -52,7 +54,8 @@ final class ElementAttributes {
     /** Told by the first label; a list without labels has none to be told. */
     private static Optional<String> numbering(TagNode list) {
         return list.children().stream().flatMap(item -> item.children().stream()).map(TagNode::label)
-                .map(String::strip).filter(label -> !label.isEmpty()).findFirst().map(ElementAttributes::numbering);
+                .map(String::strip).filter(label -> !label.isEmpty()).findFirst()
+                .map(ElementAttributes::numbering);
     }
 
     private static String numbering(String label) {

@@ -6,11 +6,16 @@ import org.fieldfold.fold.FoldLine;
 import org.fieldfold.typeset.Face;
 import org.fieldfold.typeset.Mark;
 
-/** Shows where a side is folded and cut: unbroken marks for valleys, broken ones for mountains, long dashes for cuts. */
+/**
+ * Shows where a side is folded and cut: unbroken marks for valleys, broken ones for mountains, long dashes
+ * for cuts.
+ */
 record FoldMarks(PanelWriter writer, Bands bands, double sheetHeight) {
     /** From here inwards, which a printer without a white edge shows too. */
     private static final double OUTSIDE = 4;
-    /** Length of a mark where folds meet inside the sheet; less than the 3 mm that panels leave free there. */
+    /**
+     * Length of a mark where folds meet inside the sheet; less than the 3 mm that panels leave free there.
+     */
     private static final double INSIDE = 6;
     private static final double ABOVE_CUT = 1.6;
 
@@ -48,8 +53,8 @@ record FoldMarks(PanelWriter writer, Bands bands, double sheetHeight) {
         bands.at(cut.x2(), cut.y2(), level).ifPresent(band -> band.takeFold(along));
         if (level) {
             double x = Math.min(cut.x1(), cut.x2()) + Band.INNER;
-            writer.draw(new Mark.Words(x, cut.y1() - ABOVE_CUT, Face.REGULAR, Band.TYPE, Mark.Ink.BLACK, words,
-                    Optional.empty()));
+            writer.draw(new Mark.Words(x, cut.y1() - ABOVE_CUT, Face.REGULAR, Band.TYPE, Mark.Ink.BLACK,
+                    words, Optional.empty()));
         } else {
             writer.rising(cut.x1() - ABOVE_CUT, Math.max(cut.y1(), cut.y2()) - Band.INNER, Band.TYPE, words);
         }

@@ -16,12 +16,14 @@ import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /**
- * A part of a PDF that is the same in every document: a font, a drawing, the colour profile. It is taken once out of
- * the document in which it was made, with its streams as they were compressed there, and copied into any number of
- * others, also at the same time.
+ * A part of a PDF that is the same in every document: a font, a drawing, the colour profile. It is taken once
+ * out of the document in which it was made, with its streams as they were compressed there, and copied into
+ * any number of others, also at the same time.
  */
 final class Frozen {
-    /** Array items or dictionary values are places in the list of parts, or values that stand for themselves. */
+    /**
+     * Array items or dictionary values are places in the list of parts, or values that stand for themselves.
+     */
     private record Part(COSBase sample, List<COSName> keys, List<Object> values, byte[] data) {}
 
     private final List<Part> parts = new ArrayList<>();

@@ -16,7 +16,8 @@ import org.fieldfold.typeset.Face;
 record FrozenFace(Face face, Frozen font, int[] glyphs) {
 
     static FrozenFace cut(TypeFile file, Set<Integer> codePoints) {
-        int[] kept = codePoints.stream().mapToInt(Integer::intValue).filter(c -> file.glyph(c) != 0).sorted().toArray();
+        int[] kept = codePoints.stream().mapToInt(Integer::intValue).filter(c -> file.glyph(c) != 0).sorted()
+                .toArray();
         int[] glyphs = new int[kept[kept.length - 1] + 1];
         try (PDDocument scratch = new PDDocument()) {
             PDType0Font font = PDType0Font.load(scratch, file.font(), true);
@@ -34,8 +35,10 @@ record FrozenFace(Face face, Frozen font, int[] glyphs) {
     /** The glyph to show for a character; a sheet with a character that it cannot show is not printed. */
     int glyph(int codePoint, String text) {
         if (codePoint >= glyphs.length || glyphs[codePoint] == 0) {
-            throw new IllegalArgumentException(String.format(Locale.ROOT, "no glyph for U+%04X '%s' in the %s face, in"
-                    + " \"%s\"; it must be in the type and among the characters that the press was frozen for",
+            throw new IllegalArgumentException(String.format(Locale.ROOT,
+                    "no glyph for U+%04X '%s' in the %s face, in"
+                    + " \"%s\"; it must be in the type and among the characters that the press"
+                    + " was frozen for",
                     codePoint, Character.toString(codePoint), face, text));
         }
         return glyphs[codePoint];

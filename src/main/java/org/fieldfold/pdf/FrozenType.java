@@ -1,5 +1,6 @@
 package org.fieldfold.pdf;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Set;
@@ -14,9 +15,8 @@ record FrozenType(Map<Face, FrozenFace> faces, TypeCase metrics) {
         // a subset is never empty, and a line's end is always a space
         wanted.add((int) ' ');
         Map<Face, FrozenFace> faces = new EnumMap<>(Face.class);
-        for (Face face : Face.values()) {
-            faces.put(face, FrozenFace.cut(type.file(face), wanted));
-        }
+        Arrays.stream(Face.values()).parallel().map(face -> FrozenFace.cut(type.file(face), wanted)).toList()
+                .forEach(face -> faces.put(face.face(), face));
         return new FrozenType(faces, type);
     }
 

@@ -8,9 +8,9 @@ import org.fieldfold.fold.Side;
 import org.fieldfold.typeset.Mark;
 
 /**
- * What surrounds the panels of one side, for those who print and fold: marks for folds and cuts, crosses that fall
- * on each other when the sheet is held to the light, a bar to measure, rulers, and a few words. All of it is
- * outside the live areas.
+ * What surrounds the panels of one side, for those who print and fold: marks for folds and cuts, crosses that
+ * fall on each other when the sheet is held to the light, a bar to measure, rulers, and a few words. All of
+ * it is outside the live areas.
  */
 final class Furniture {
     private static final double CROSS = (Band.OUTER + Band.INNER) / 2;
@@ -34,8 +34,8 @@ final class Furniture {
     static void draw(Sheet sheet, SheetPage page) {
         Imposition imposition = sheet.job().imposition();
         boolean twoSided = sheet.pages().size() > 1;
-        Optional<TurnOver> turn = TurnOver.of(imposition, sheet.job().words().turnOver(), sheet.type().metrics())
-                .filter(found -> found.slot().side() == page.side());
+        Optional<TurnOver> turn = TurnOver.of(imposition, sheet.job().words().turnOver(),
+                sheet.type().metrics()).filter(found -> found.slot().side() == page.side());
         PanelWriter writer = PanelWriter.begin(sheet, page,
                 PanelFrame.page(imposition.sheetWidth(), imposition.sheetHeight()));
         Furniture furniture = new Furniture(sheet, page, writer);
@@ -83,7 +83,8 @@ final class Furniture {
     private void foldsAndCuts() {
         FoldMarks marks = new FoldMarks(writer, bands, imposition.sheetHeight());
         imposition.foldLines().stream().filter(fold -> fold.side() == side).forEach(marks::fold);
-        imposition.cuts().stream().filter(cut -> cut.side() == side).forEach(cut -> marks.cut(cut, words.cut()));
+        imposition.cuts().stream().filter(cut -> cut.side() == side).forEach(cut -> marks.cut(cut,
+                words.cut()));
     }
 
     private void bar() {
@@ -98,8 +99,8 @@ final class Furniture {
                 }
             }
         }
-        throw new IllegalArgumentException("no edge of the sheet has room for the bar of 100 mm and \"" + words.bar()
-                + "\"; shorten the words");
+        throw new IllegalArgumentException("no edge of the sheet has room for the bar of 100 mm and \""
+                + words.bar() + "\"; shorten the words");
     }
 
     private void label(boolean twoSided) {

@@ -6,8 +6,9 @@ import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 
 /**
- * Who published what and when, said twice alike: in the information dictionary and as XMP, with the two standards
- * that the file keeps. PDF/A-2 asks that the properties of another standard be declared (ISO 19005-2, 6.6.2.3.2).
+ * Who published what and when, said twice alike: in the information dictionary and as XMP, with the two
+ * standards that the file keeps. PDF/A-2 asks that the properties of another standard be declared (ISO
+ * 19005-2, 6.6.2.3.2).
  */
 record Imprint(PrintJob job) {
     private static final String PRODUCER = "Fieldfold";
@@ -49,19 +50,21 @@ record Imprint(PrintJob job) {
         out.append("<dc:title><rdf:Alt><rdf:li xml:lang=\"x-default\">").append(escaped(job.title()))
                 .append("</rdf:li></rdf:Alt></dc:title>\n");
         if (!job.subject().isBlank()) {
-            out.append("<dc:description><rdf:Alt><rdf:li xml:lang=\"x-default\">").append(escaped(job.subject()))
-                    .append("</rdf:li></rdf:Alt></dc:description>\n");
+            out.append("<dc:description><rdf:Alt><rdf:li xml:lang=\"x-default\">").append(escaped(job
+                    .subject())).append("</rdf:li></rdf:Alt></dc:description>\n");
         }
         String publisher = escaped(job.publisher());
-        out.append("<dc:creator><rdf:Seq><rdf:li>").append(publisher).append("</rdf:li></rdf:Seq></dc:creator>\n")
+        out.append("<dc:creator><rdf:Seq><rdf:li>").append(publisher)
+                .append("</rdf:li></rdf:Seq></dc:creator>\n")
                 .append("<dc:publisher><rdf:Bag><rdf:li>").append(publisher)
                 .append("</rdf:li></rdf:Bag></dc:publisher>\n")
                 .append("<dc:language><rdf:Bag><rdf:li>").append(job.language())
                 .append("</rdf:li></rdf:Bag></dc:language>\n")
-                .append("<dc:date><rdf:Seq><rdf:li>").append(job.year()).append("</rdf:li></rdf:Seq></dc:date>\n");
+                .append("<dc:date><rdf:Seq><rdf:li>").append(job.year())
+                .append("</rdf:li></rdf:Seq></dc:date>\n");
         out.append("<xmp:CreatorTool>" + PRODUCER + "</xmp:CreatorTool><pdf:Producer>" + PRODUCER
-                + "</pdf:Producer>\n<xmp:CreateDate>").append(date).append("</xmp:CreateDate><xmp:ModifyDate>")
-                .append(date).append("</xmp:ModifyDate>\n");
+                + "</pdf:Producer>\n<xmp:CreateDate>").append(date)
+                .append("</xmp:CreateDate><xmp:ModifyDate>").append(date).append("</xmp:ModifyDate>\n");
         out.append("<pdfaExtension:schemas><rdf:Bag><rdf:li rdf:parseType=\"Resource\">"
                 + "<pdfaSchema:schema>Universal accessibility</pdfaSchema:schema>"
                 + "<pdfaSchema:namespaceURI>http://www.aiim.org/pdfua/ns/id/</pdfaSchema:namespaceURI>"

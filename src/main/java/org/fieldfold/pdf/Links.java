@@ -11,8 +11,8 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSString;
 
 /**
- * Writes the links. One that runs over several lines of a page is one annotation, with a quadrilateral a line, so
- * that it is one stop of the tabulator key and said once.
+ * Writes the links. One that runs over several lines of a page is one annotation, with a quadrilateral a
+ * line, so that it is one stop of the tabulator key and said once.
  */
 final class Links {
     private static final int PRINTED = 4;
@@ -26,7 +26,9 @@ final class Links {
         this.pages = pages;
     }
 
-    /** Puts the annotations on the pages; returns their elements in the order of their StructParent numbers. */
+    /**
+     * Puts the annotations on the pages; returns their elements in the order of their StructParent numbers.
+     */
     static List<COSDictionary> write(Sheet sheet, List<COSDictionary> pages) {
         Links links = new Links(pages);
         for (TagNode node : sheet.tree().nodes()) {
@@ -35,7 +37,8 @@ final class Links {
             }
             Map<OnPage, List<TagNode.LinkPlace>> grouped = new LinkedHashMap<>();
             for (TagNode.LinkPlace link : node.links()) {
-                grouped.computeIfAbsent(new OnPage(link.page(), link.address()), unseen -> new ArrayList<>()).add(link);
+                grouped.computeIfAbsent(new OnPage(link.page(), link.address()),
+                        unseen -> new ArrayList<>()).add(link);
             }
             grouped.values().forEach(places -> links.annotation(node, places));
         }
@@ -58,7 +61,8 @@ final class Links {
         }
         annotation.setItem(COSName.BORDER, zeros());
         annotation.setInt(COSName.F, PRINTED);
-        annotation.setString(COSName.CONTENTS, node.tag().alt().isBlank() ? first.address() : node.tag().alt());
+        annotation.setString(COSName.CONTENTS, node.tag().alt().isBlank() ? first.address()
+                : node.tag().alt());
         annotation.setItem(COSName.A, action);
         annotation.setInt(COSName.STRUCT_PARENT, pages.size() + elements.size());
         elements.add(node.element());
@@ -73,8 +77,8 @@ final class Links {
 
     private static COSArray quadrilaterals(List<TagNode.LinkPlace> places) {
         double[] corners = places.stream().map(TagNode.LinkPlace::box).flatMapToDouble(box ->
-                java.util.stream.DoubleStream.of(box.left(), box.bottom(), box.right(), box.bottom(), box.right(),
-                        box.top(), box.left(), box.top())).toArray();
+                java.util.stream.DoubleStream.of(box.left(), box.bottom(), box.right(), box.bottom(),
+                        box.right(), box.top(), box.left(), box.top())).toArray();
         return PageBox.numbers(corners);
     }
 

@@ -25,7 +25,9 @@ final class Operators {
         return fixed(thousandths, 1000, 3);
     }
 
-    /** A number of a matrix that scales or turns: six decimals, for it is multiplied by hundreds of points. */
+    /**
+     * A number of a matrix that scales or turns: six decimals, for it is multiplied by hundreds of points.
+     */
     Operators fine(double value) {
         return fixed(Math.round(value * 1_000_000), 1_000_000, 0);
     }

@@ -7,8 +7,8 @@ import org.apache.pdfbox.cos.COSFloat;
 record PageBox(double left, double bottom, double right, double top) {
 
     PageBox and(PageBox other) {
-        return new PageBox(Math.min(left, other.left), Math.min(bottom, other.bottom), Math.max(right, other.right),
-                Math.max(top, other.top));
+        return new PageBox(Math.min(left, other.left), Math.min(bottom, other.bottom), Math.max(right,
+                other.right), Math.max(top, other.top));
     }
 
     COSArray toArray() {

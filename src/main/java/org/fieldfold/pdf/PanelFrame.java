@@ -3,8 +3,8 @@ package org.fieldfold.pdf;
 import org.fieldfold.fold.PanelSlot;
 
 /**
- * Where a panel's upright frame (origin top left, y down) lies on its page (origin bottom left, y up). Drawing on a
- * panel is done with y up from its lower edge, so that type stands upright.
+ * Where a panel's upright frame (origin top left, y down) lies on its page (origin bottom left, y up).
+ * Drawing on a panel is done with y up from its lower edge, so that type stands upright.
  *
  * @param a first of the six numbers of the matrix that takes a point of the panel, y up, to the page
  */

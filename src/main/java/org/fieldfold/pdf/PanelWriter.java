@@ -5,7 +5,9 @@ import org.fieldfold.typeset.Face;
 import org.fieldfold.typeset.Mark;
 import org.fieldfold.typeset.Tag;
 
-/** Draws marks in one frame of a page. What the page is set to (ink, face, line) is said only when it changes. */
+/**
+ * Draws marks in one frame of a page. What the page is set to (ink, face, line) is said only when it changes.
+ */
 final class PanelWriter {
     private static final double ASCENT = 0.75;
     private static final double DESCENT = 0.25;
@@ -139,7 +141,8 @@ final class PanelWriter {
     /** A word across the panel in outline letters, so thin that whatever is printed over them can be read. */
     void proof(String word, Insets around) {
         pen.enterArtifact();
-        ProofWord placed = ProofWord.of(word, sheet.type().metrics(), frame.width() - around.left() - around.right(),
+        ProofWord placed = ProofWord.of(word, sheet.type().metrics(),
+                frame.width() - around.left() - around.right(),
                 frame.height() - around.top() - around.bottom()).moved(around.left(), around.bottom());
         pen.line(Mark.Ink.BLACK, ProofWord.LINE);
         pen.outline(placed, word);

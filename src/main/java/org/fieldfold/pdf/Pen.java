@@ -4,7 +4,10 @@ import java.util.Optional;
 import org.fieldfold.typeset.Face;
 import org.fieldfold.typeset.Mark;
 
-/** What a page is set to while a frame of it is drawn: stretch, face, inks, line. It is said only when it changes. */
+/**
+ * What a page is set to while a frame of it is drawn: stretch, face, inks, line. It is said only when it
+ * changes.
+ */
 final class Pen {
     private final Sheet sheet;
     private final SheetPage page;

@@ -7,11 +7,12 @@ import org.fieldfold.typeset.FigureShapes;
 import org.fieldfold.typeset.TypeMetrics;
 
 /**
- * Prints sheets. Its type is cut down once to the characters of a publication and its figures are made into artwork
- * once; then any number of sheets may be printed, also at the same time. The same job gives the same bytes.
+ * Prints sheets. Its type is cut down once to the characters of a publication and its figures are made into
+ * artwork once; then any number of sheets may be printed, also at the same time. The same job gives the same
+ * bytes.
  *
- * <p>A printed sheet is one page a side, tagged, and conforms to PDF/UA-1 (ISO 14289-1) and PDF/A-2a (ISO 19005-2).
- * It is read in the order of the panels' reading numbers, wherever they lie.
+ * <p>A printed sheet is one page a side, tagged, and conforms to PDF/UA-1 (ISO 14289-1) and PDF/A-2a (ISO
+ * 19005-2). It is read in the order of the panels' reading numbers, wherever they lie.
  */
 public final class Press {
     private final TypeCase type = new TypeCase();
@@ -43,8 +44,8 @@ public final class Press {
     }
 
     /**
-     * Cuts the four faces down to these characters, for all sheets to come. A character that a face does not have
-     * is passed over here, and refused where it is printed.
+     * Cuts the four faces down to these characters, for all sheets to come. A character that a face does not
+     * have is passed over here, and refused where it is printed.
      */
     public void freeze(Set<Integer> codePoints) {
         frozen = Optional.of(FrozenType.cut(type, codePoints));
@@ -55,11 +56,12 @@ public final class Press {
      *
      * @return a PDF of one page for each side that has panels
      * @throws IllegalStateException before {@link #freeze}
-     * @throws IllegalArgumentException for a character without a glyph, a figure that there is not, a mark whose
-     *     tag is not in the guide's tree
+     * @throws IllegalArgumentException for a character without a glyph, a figure that there is not, a mark
+     *     whose tag is not in the guide's tree
      */
     public byte[] print(PrintJob job) {
-        FrozenType cut = frozen.orElseThrow(() -> new IllegalStateException("freeze the type before printing"));
+        FrozenType cut = frozen
+                .orElseThrow(() -> new IllegalStateException("freeze the type before printing"));
         Sheet sheet = Sheet.draw(job, cut, art);
         return SheetFile.write(sheet, colour);
     }

@@ -20,8 +20,8 @@ import org.fieldfold.typeset.SetPanel;
  * @param words of the marks around the panels, in the guide's language
  * @param proof a word across every panel while findings stand; empty on a clean copy
  */
-public record PrintJob(String title, String subject, String language, int year, String publisher, LocalDate issued,
-        SetGuide guide, Imposition imposition, SheetWords words, Optional<String> proof) {
+public record PrintJob(String title, String subject, String language, int year, String publisher,
+        LocalDate issued, SetGuide guide, Imposition imposition, SheetWords words, Optional<String> proof) {
     public PrintJob {
         for (String text : new String[] {title, subject, publisher}) {
             if (text.codePoints().anyMatch(Character::isISOControl)) {

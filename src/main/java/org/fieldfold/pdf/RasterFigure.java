@@ -31,10 +31,12 @@ record RasterFigure(String id, byte[] content, BufferedImage image) implements F
                 return new RasterFigure(id, content, image);
             }
         } catch (IOException | RuntimeException e) {
-            throw new IllegalArgumentException("figure " + id + ": expected a picture in PNG or JPEG (not CMYK),"
+            throw new IllegalArgumentException("figure " + id
+                    + ": expected a picture in PNG or JPEG (not CMYK),"
                     + " found one that does not read: " + e.getMessage(), e);
         }
-        throw new IllegalArgumentException("figure " + id + ": expected a picture in PNG or JPEG, found neither");
+        throw new IllegalArgumentException("figure " + id
+                + ": expected a picture in PNG or JPEG, found neither");
     }
 
     @Override
@@ -57,7 +59,8 @@ record RasterFigure(String id, byte[] content, BufferedImage image) implements F
 
     /** On paper white and in sRGB, so that neither a colour profile nor an alpha channel is carried along. */
     private BufferedImage plain() {
-        BufferedImage plain = new BufferedImage(image.getWidth(), image.getHeight(), BufferedImage.TYPE_INT_RGB);
+        BufferedImage plain = new BufferedImage(image.getWidth(), image.getHeight(),
+                BufferedImage.TYPE_INT_RGB);
         Graphics2D paper = plain.createGraphics();
         paper.setBackground(java.awt.Color.WHITE);
         paper.clearRect(0, 0, image.getWidth(), image.getHeight());

@@ -10,7 +10,9 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.fieldfold.typeset.Face;
 
-/** What the pages of one sheet draw with: the faces and figures in use, by the names they have on the pages. */
+/**
+ * What the pages of one sheet draw with: the faces and figures in use, by the names they have on the pages.
+ */
 final class Resources {
     private final Set<Face> faces = new TreeSet<>();
     private final Map<String, Integer> figures = new LinkedHashMap<>();

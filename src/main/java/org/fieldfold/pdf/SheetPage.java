@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.fieldfold.fold.Side;
 
 /**
- * One printed side while it is drawn: its content stream, and to whom each marked stretch of it belongs. Whatever is
- * drawn is either of a tag or an artifact.
+ * One printed side while it is drawn: its content stream, and to whom each marked stretch of it belongs.
+ * Whatever is drawn is either of a tag or an artifact.
  */
 final class SheetPage {
     private final Side side;

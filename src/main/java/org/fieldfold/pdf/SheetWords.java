@@ -11,7 +11,8 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * What is printed around the panels, in 6 point along the edges of the sheet: short, and in the guide's language.
+ * What is printed around the panels, in 6 point along the edges of the sheet: short, and in the guide's
+ * language.
  *
  * @param front on the side with the cover
  * @param back on the other side
@@ -22,8 +23,8 @@ import java.util.TreeSet;
  * @param marks what the two kinds of fold marks mean
  * @param cut along a cut
  */
-public record SheetWords(String front, String back, String only, String shortEdge, String longEdge, String bar,
-        String turnOver, String marks, String cut) {
+public record SheetWords(String front, String back, String only, String shortEdge, String longEdge,
+        String bar, String turnOver, String marks, String cut) {
 
     public SheetWords {
         for (String words : List.of(front, back, only, shortEdge, longEdge, bar, turnOver, marks, cut)) {
@@ -39,7 +40,8 @@ public record SheetWords(String front, String back, String only, String shortEdg
         Properties words = new Properties();
         try (InputStream in = SheetWords.class.getResourceAsStream(file)) {
             if (in == null || !language.matches("[a-z]{2,3}")) {
-                throw new IllegalArgumentException("expected a language that the edge of the sheet has words in"
+                throw new IllegalArgumentException(
+                        "expected a language that the edge of the sheet has words in"
                         + " (en, es), found '" + language + "'");
             }
             words.load(new InputStreamReader(in, StandardCharsets.UTF_8));
@@ -47,8 +49,8 @@ public record SheetWords(String front, String back, String only, String shortEdg
             throw new UncheckedIOException(e);
         }
         return new SheetWords(word(words, "front"), word(words, "back"), word(words, "only"),
-                word(words, "short-edge"), word(words, "long-edge"), word(words, "bar"), word(words, "turn-over"),
-                word(words, "marks"), word(words, "cut"));
+                word(words, "short-edge"), word(words, "long-edge"), word(words, "bar"), word(words,
+                "turn-over"), word(words, "marks"), word(words, "cut"));
     }
 
     private static String word(Properties words, String key) {

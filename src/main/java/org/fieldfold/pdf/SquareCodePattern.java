@@ -8,8 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The dark modules of a square code (ISO/IEC 18004, error correction level M: about 15 % of it may be spoilt), as
- * few boxes as come easily. Counted in modules from the upper left corner of the quiet zone.
+ * The dark modules of a square code (ISO/IEC 18004, error correction level M: about 15 % of it may be
+ * spoilt), as few boxes as come easily. Counted in modules from the upper left corner of the quiet zone.
  *
  * @param side modules along one side, with the quiet zone
  */
@@ -22,15 +22,15 @@ record SquareCodePattern(int side, List<Dark> boxes) {
 
     static SquareCodePattern of(String address) {
         if (address.isEmpty() || !address.chars().allMatch(c -> c >= 0x20 && c < 0x7f)) {
-            throw new IllegalArgumentException("expected an address in ASCII for a square code, found '" + address
-                    + "'");
+            throw new IllegalArgumentException("expected an address in ASCII for a square code, found '"
+                    + address + "'");
         }
         try {
             ByteMatrix modules = Encoder.encode(address, ErrorCorrectionLevel.M).getMatrix();
             return new SquareCodePattern(modules.getWidth() + 2 * QUIET, merge(modules));
         } catch (WriterException e) {
-            throw new IllegalArgumentException("an address of " + address.length() + " characters is too long for a"
-                    + " square code: " + address, e);
+            throw new IllegalArgumentException("an address of " + address.length()
+                    + " characters is too long for a" + " square code: " + address, e);
         }
     }
 

@@ -14,9 +14,11 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSString;
 import org.fieldfold.typeset.Tag;
 
-/** Writes the logical tree (ISO 32000-1, 14.7): elements, what belongs to each, and the way back from the pages. */
+/**
+ * Writes the logical tree (ISO 32000-1, 14.7): elements, what belongs to each, and the way back from the
+ * pages.
+ */
 final class StructureTree {
-    private static final COSName STRUCT_ELEM = COSName.getPDFName("StructElem");
     private static final COSName OBJR = COSName.getPDFName("OBJR");
     private static final COSName OBJ = COSName.getPDFName("Obj");
     private static final COSName MCR = COSName.getPDFName("MCR");
@@ -45,8 +47,8 @@ final class StructureTree {
     /**
      * The root of the tree.
      *
-     * @param annotated elements of the annotations, in the order of their StructParent numbers, which follow those
-     *     of the pages
+     * @param annotated elements of the annotations, in the order of their StructParent numbers, which follow
+     *     those of the pages
      */
     static COSDictionary write(Sheet sheet, List<COSDictionary> pages, List<COSDictionary> annotated) {
         StructureTree tree = new StructureTree(pages);
@@ -66,7 +68,6 @@ final class StructureTree {
     private void element(TagNode node, COSDictionary parent) {
         Tag tag = node.tag();
         COSDictionary element = node.element();
-        element.setItem(COSName.TYPE, STRUCT_ELEM);
         element.setItem(COSName.S, ROLES.get(tag.role()));
         element.setItem(COSName.P, parent);
         if (!tag.title().isEmpty()) {
@@ -115,7 +116,8 @@ final class StructureTree {
         while (next < contents.size()) {
             kids.add(kid(contents.get(next++), own));
         }
-        element.setItem(COSName.K, kids);
+        // most elements have one kid, and elements are many: no array and no type is written for them
+        element.setItem(COSName.K, kids.size() == 1 ? kids.get(0) : kids);
     }
 
     /** A cell keeps its column also where nothing is in it. */

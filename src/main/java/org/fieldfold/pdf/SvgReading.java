@@ -9,11 +9,12 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 
 /**
- * Reads the size of a drawing and refuses what does not come out on paper: text would take a font of the machine,
- * patterns and filters would become pixels, masks would be passed over in silence.
+ * Reads the size of a drawing and refuses what does not come out on paper: text would take a font of the
+ * machine, patterns and filters would become pixels, masks would be passed over in silence.
  */
 final class SvgReading {
-    private static final Set<String> DRAWN = Set.of("svg", "g", "defs", "title", "desc", "metadata", "path", "line",
+    private static final Set<String> DRAWN = Set.of("svg", "g", "defs", "title", "desc", "metadata", "path",
+            "line",
             "polyline", "polygon", "rect", "circle", "ellipse", "use", "symbol", "clipPath", "linearGradient",
             "radialGradient", "stop", "style");
     private static final Set<String> REFUSED_ATTRIBUTES = Set.of("mask", "filter");
@@ -49,7 +50,8 @@ final class SvgReading {
                 }
             }
         } catch (XMLStreamException e) {
-            throw new IllegalArgumentException("figure " + id + ": expected SVG, found something that does not read"
+            throw new IllegalArgumentException("figure " + id
+                    + ": expected SVG, found something that does not read"
                     + " as XML: " + e.getMessage(), e);
         }
         return reading.size.orElseThrow();
@@ -101,7 +103,7 @@ final class SvgReading {
     }
 
     private IllegalArgumentException refused(XMLStreamReader xml, String what) {
-        return new IllegalArgumentException("figure " + id + ", line " + xml.getLocation().getLineNumber() + ": "
-                + what);
+        return new IllegalArgumentException("figure " + id + ", line " + xml.getLocation().getLineNumber()
+                + ": " + what);
     }
 }

@@ -23,7 +23,8 @@ final class TagTree {
 
     private void take(TagNode node) {
         if (nodes.put(node.tag(), node) != null) {
-            throw new IllegalArgumentException("one " + node.tag().role() + " tag stands at two places in the tree");
+            throw new IllegalArgumentException("one " + node.tag().role()
+                    + " tag stands at two places in the tree");
         }
         inOrder.add(node);
         for (Tag child : node.tag().children()) {

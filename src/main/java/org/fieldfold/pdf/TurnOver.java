@@ -10,8 +10,8 @@ import org.fieldfold.typeset.Mark;
 import org.fieldfold.typeset.TypeMetrics;
 
 /**
- * Tells the reader of the open sheet to turn it over: at the foot of the panel after which reading goes on on the
- * other side for the last time, upright as that panel is.
+ * Tells the reader of the open sheet to turn it over: at the foot of the panel after which reading goes on on
+ * the other side for the last time, upright as that panel is.
  *
  * @param at left end of the words in the panel's frame
  */
@@ -25,9 +25,10 @@ record TurnOver(PanelSlot slot, PanelFrame frame, double at, double width, Strin
             if (slot.side() != slots.get(i + 1).side()) {
                 double width = metrics.width(Face.REGULAR, text) * Band.TYPE / 1000;
                 double at = slot.uprightWidth() - slot.live().right() - width;
-                return slot.live().bottom() < Lengths.EDGE - 0.01 || at < slot.live().left() ? Optional.empty()
-                        : Optional.of(new TurnOver(slot, PanelFrame.of(slot, imposition.sheetHeight()), at, width,
-                                text));
+                return slot.live().bottom() < Lengths.EDGE - 0.01 || at < slot.live().left()
+                        ? Optional.empty()
+                        : Optional.of(new TurnOver(slot, PanelFrame.of(slot, imposition.sheetHeight()), at,
+                        width, text));
             }
         }
         return Optional.empty();

@@ -1,5 +1,6 @@
 package org.fieldfold.pdf;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import org.fieldfold.typeset.Face;
@@ -10,9 +11,8 @@ final class TypeCase implements TypeMetrics {
     private final Map<Face, TypeFile> files = new EnumMap<>(Face.class);
 
     TypeCase() {
-        for (Face face : Face.values()) {
-            files.put(face, TypeFile.load(face));
-        }
+        Arrays.stream(Face.values()).parallel().map(TypeFile::load).toList()
+                .forEach(file -> files.put(file.face(), file));
     }
 
     TypeFile file(Face face) {

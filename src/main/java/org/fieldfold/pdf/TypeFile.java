@@ -44,7 +44,8 @@ final class TypeFile {
             if (in == null) {
                 throw new IllegalStateException("the font file " + FOLDER + name + ".ttf is missing");
             }
-            return new TypeFile(face, new TTFParser().parse(RandomAccessReadBuffer.createBufferFromStream(in)));
+            return new TypeFile(face,
+                    new TTFParser().parse(RandomAccessReadBuffer.createBufferFromStream(in)));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

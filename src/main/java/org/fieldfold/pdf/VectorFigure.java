@@ -39,11 +39,13 @@ record VectorFigure(String id, byte[] content, double width, double height) impl
         double scale = LONG_SIDE / Math.max(width, height);
         float w = (float) (width * scale);
         float h = (float) (height * scale);
-        LoaderContext context = LoaderContext.builder().externalResourcePolicy(ResourcePolicy.DENY_ALL).build();
+        LoaderContext context = LoaderContext.builder().externalResourcePolicy(ResourcePolicy.DENY_ALL)
+                .build();
         SVGDocument drawing = new SVGLoader().load(new ByteArrayInputStream(content),
                 URI.create("figure:" + Integer.toHexString(id.hashCode())), context);
         if (drawing == null) {
-            throw new IllegalArgumentException("figure " + id + ": expected a drawing in SVG, found none that reads");
+            throw new IllegalArgumentException("figure " + id
+                    + ": expected a drawing in SVG, found none that reads");
         }
         try (PDDocument scratch = new PDDocument()) {
             PdfBoxGraphics2D paper = new PdfBoxGraphics2D(scratch, w, h);

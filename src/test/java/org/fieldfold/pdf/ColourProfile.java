@@ -8,8 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
- * Makes the colour profile that every sheet declares: an ICC version 2 display profile of three primaries and one
- * tone curve. Layout of header and tags: ICC.1:2001-04, clauses 6.1 to 6.5. Primaries, white and curve:
+ * Makes the colour profile that every sheet declares: an ICC version 2 display profile of three primaries and
+ * one tone curve. Layout of header and tags: ICC.1:2001-04, clauses 6.1 to 6.5. Primaries, white and curve:
  * IEC 61966-2-1:1999 (sRGB), adapted to D50 by the Bradford matrix.
  */
 final class ColourProfile {

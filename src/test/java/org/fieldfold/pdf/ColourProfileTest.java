@@ -16,7 +16,9 @@ class ColourProfileTest {
         assertArrayEquals(ColourProfile.bytes(), Files.readAllBytes(ColourProfile.RESOURCE));
     }
 
-    /** The D50 matrix of sRGB as the ICC publishes it with its sRGB profiles, four places (value from memory). */
+    /**
+     * The D50 matrix of sRGB as the ICC publishes it with its sRGB profiles, four places (value from memory).
+     */
     @Test
     void primariesUnderD50() {
         double[][] expected = {{0.4360, 0.3851, 0.1431}, {0.2225, 0.7169, 0.0606}, {0.0139, 0.0971, 0.7141}};
@@ -32,8 +34,8 @@ class ColourProfileTest {
         ICC_Profile profile = ICC_Profile.getInstance(ColourProfile.bytes());
         assertEquals(3, profile.getNumComponents());
         ColorSpace ours = new ICC_ColorSpace(profile);
-        for (float[] rgb : new float[][] {{0, 0, 0}, {1, 1, 1}, {1, 0, 0}, {0, 1, 0}, {0, 0, 1}, {.5f, .25f, .75f},
-                {.1f, .02f, .3f}, {.48f, .16f, .11f}}) {
+        for (float[] rgb : new float[][] {{0, 0, 0}, {1, 1, 1}, {1, 0, 0}, {0, 1, 0}, {0, 0, 1}, {.5f, .25f,
+                .75f}, {.1f, .02f, .3f}, {.48f, .16f, .11f}}) {
             assertArrayEquals(rgb, ours.toRGB(rgb), 1.5f / 255);
         }
     }

@@ -23,7 +23,8 @@ final class Conformance {
     static List<String> failures(byte[] pdf) {
         Set<String> failures = new TreeSet<>();
         for (PDFAFlavour flavour : List.of(PDFAFlavour.PDFUA_1, PDFAFlavour.PDFA_2_A)) {
-            try (PDFAParser parser = Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);
+            try (PDFAParser parser = Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf),
+                    flavour);
                     PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, false)) {
                 var result = validator.validate(parser);
                 result.getTestAssertions().stream().filter(a -> a.getStatus() == TestAssertion.Status.FAILED)

@@ -19,7 +19,10 @@ import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
 
-/** What a page shows: every letter, line and area with its box on the page and the marked stretch that it is in. */
+/**
+ * What a page shows: every letter, line and area with its box on the page and the marked stretch that it is
+ * in.
+ */
 final class DrawnPage extends PDFGraphicsStreamEngine {
     /** Neither tagged nor an artifact. */
     static final int UNMARKED = -2;
@@ -86,7 +89,8 @@ final class DrawnPage extends PDFGraphicsStreamEngine {
     private void add(double lineWidth) {
         Rectangle2D box = path.getBounds2D();
         double half = transformWidth((float) lineWidth) / 2;
-        box.setRect(box.getX() - half, box.getY() - half, box.getWidth() + 2 * half, box.getHeight() + 2 * half);
+        box.setRect(box.getX() - half, box.getY() - half, box.getWidth() + 2 * half, box.getHeight()
+                + 2 * half);
         things.add(new Thing(owners.peek(), "", box));
         path.reset();
     }

@@ -1,6 +1,8 @@
 package org.fieldfold.pdf;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,12 +12,19 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.fieldfold.fold.FlipEdge;
 import org.fieldfold.fold.Imposition;
@@ -36,8 +45,8 @@ class FigureTest {
         Press press = Press.of(Map.of("it", figure));
         Tag document = Tag.document();
         Tag tag = document.addFigure("what it shows");
-        SetGuide guide = new SetGuide(List.of(new SetPanel(1, List.of(new Mark.Drawing("it", 30, 40, width, height,
-                tag)))), document, 8, List.of(), List.of());
+        SetGuide guide = new SetGuide(List.of(new SetPanel(1, List.of(new Mark.Drawing("it", 30, 40, width,
+                height, tag)))), document, 8, List.of(), List.of());
         PrintJob job = SampleGuide.job(MAP, guide, Optional.empty());
         press.freeze(job.characters());
         return press.print(job);
@@ -65,11 +74,13 @@ class FigureTest {
                 + "<stop offset=\"1\" stop-color=\"#00f\"/></linearGradient><clipPath id=\"c\">"
                 + "<circle cx=\"10\" cy=\"10\" r=\"9\"/></clipPath></defs>"
                 + "<rect width=\"20\" height=\"20\" fill=\"#000\"/><path d=\"M20 0h20v20z\" fill=\"url(#a)\""
-                + " opacity=\"0.5\"/><g clip-path=\"url(#c)\"><path d=\"M0 0h9v9\" stroke=\"#0a0\"/></g>"), 80, 40);
+                + " opacity=\"0.5\"/><g clip-path=\"url(#c)\"><path d=\"M0 0h9v9\" stroke=\"#0a0\"/></g>"),
+                80, 40);
         assertEquals(List.of(), Conformance.failures(pdf));
         try (PDDocument document = Loader.loadPDF(pdf)) {
             PageBox box = PanelFrame.of(MAP.slot(1), MAP.sheetHeight()).box(30, 40, 80, 40);
-            BufferedImage page = new PDFRenderer(document).renderImageWithDPI(MAP.slot(1).side().ordinal(), 72);
+            BufferedImage page = new PDFRenderer(document).renderImageWithDPI(MAP.slot(1).side().ordinal(),
+                    72);
             int y = (int) (MAP.sheetHeight() - (box.bottom() + box.top()) / 2);
             int left = page.getRGB((int) box.left() + 8, y) & 0xffffff;
             int outside = page.getRGB((int) box.left() - 4, y) & 0xffffff;
@@ -89,23 +100,63 @@ class FigureTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"<text>x</text>", "<pattern/>", "<g mask=\"url(#m)\"/>", "<rect filter=\"url(#f)\"/>",
+    @ValueSource(strings = {"<text>x</text>", "<pattern/>", "<g mask=\"url(#m)\"/>",
+            "<rect filter=\"url(#f)\"/>",
             "<image href=\"http://fieldfold.example/x.png\"/>", "<use href=\"other.svg#a\"/>", "<script/>",
             "<foreignObject/>", "<g>"})
     void refusesWhatIsNotPrinted(String inside) {
-        String message = assertThrows(IllegalArgumentException.class, () -> Press.of(Map.of("it", svg(inside))))
-                .getMessage();
+        String message = assertThrows(IllegalArgumentException.class, () -> Press.of(Map.of("it",
+                svg(inside)))).getMessage();
         assertTrue(message.startsWith("figure it"), message);
     }
 
     @Test
     void refusesWhatIsNoFigure() {
         for (String text : List.of("", "no", "<html/>", "<svg xmlns=\"http://www.w3.org/2000/svg\"/>",
-                "<!DOCTYPE svg [<!ENTITY a SYSTEM \"file:/etc/hostname\">]><svg viewBox=\"0 0 1 1\">&a;</svg>")) {
+                "<!DOCTYPE svg [<!ENTITY a SYSTEM \"file:/etc/hostname\">]><svg "
+                + "viewBox=\"0 0 1 1\">&a;</svg>")) {
             assertThrows(IllegalArgumentException.class,
                     () -> Press.of(Map.of("it", text.getBytes(StandardCharsets.UTF_8))), text);
         }
         byte[] cut = new byte[] {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10, 0};
         assertThrows(IllegalArgumentException.class, () -> Press.of(Map.of("it", cut)));
+    }
+
+    /** Every drawing of the content base that ships: as paths only, on sheets that keep both standards. */
+    @Test
+    void theDrawingsThatShipArePrintedAsPaths() throws IOException {
+        Map<String, byte[]> figures = new TreeMap<>();
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(Path.of("content/figures"), "*.svg")) {
+            for (Path file : files) {
+                figures.put(file.getFileName().toString(), Files.readAllBytes(file));
+            }
+        }
+        assertTrue(figures.size() > 25, "drawings: " + figures.size());
+        Press press = Press.of(figures);
+        Tag document = Tag.document();
+        List<Mark> marks = new ArrayList<>();
+        Imposition sheet = SampleGuide.imposition("half", Paper.A3, FlipEdge.SHORT);
+        for (String id : figures.keySet()) {
+            double side = 48;
+            double aspect = press.shapes().aspect(id);
+            marks.add(new Mark.Drawing(id, 20 + marks.size() % 10 * 55, 20 + marks.size() / 10 * 55,
+                    aspect > 1 ? side : side * aspect, aspect > 1 ? side / aspect
+                    : side, document.addFigure(id)));
+        }
+        PrintJob job = SampleGuide.job(sheet, new SetGuide(List.of(new SetPanel(1, marks)), document, 8,
+                List.of(), List.of()), Optional.empty());
+        press.freeze(job.characters());
+        byte[] pdf = press.print(job);
+        assertEquals(List.of(), Conformance.failures(pdf));
+        assertEquals(List.of(), PdfJudge.judge(pdf, sheet).faults());
+        try (PDDocument printed = Loader.loadPDF(pdf)) {
+            for (COSName name : printed.getPage(0).getResources().getXObjectNames()) {
+                PDFormXObject form = assertInstanceOf(PDFormXObject.class,
+                        printed.getPage(0).getResources().getXObject(name));
+                assertTrue(form.getContentStream().toByteArray().length > 100, name + " is empty");
+                form.getResources().getXObjectNames().forEach(inner -> assertFalse(
+                        form.getResources().isImageXObject(inner), name + " holds pixels"));
+            }
+        }
     }
 }

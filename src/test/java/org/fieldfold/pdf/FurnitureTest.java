@@ -24,7 +24,8 @@ import org.junit.jupiter.api.Test;
 class FurnitureTest {
     private static final double MM = 72 / 25.4;
 
-    private static List<List<DrawnPage.Thing>> draw(Imposition imposition, String language) throws IOException {
+    private static List<List<DrawnPage.Thing>> draw(Imposition imposition,
+            String language) throws IOException {
         PrintJob plain = SampleGuide.job(imposition, SampleGuide.bare(imposition), Optional.empty());
         PrintJob job = new PrintJob(plain.title(), plain.subject(), language, plain.year(), plain.publisher(),
                 plain.issued(), plain.guide(), imposition, SheetWords.in(language), Optional.empty());
@@ -65,7 +66,8 @@ class FurnitureTest {
                     if (thing.owner() != DrawnPage.ARTIFACT) {
                         faults.add(where + "not an artifact: " + thing);
                     }
-                    imposition.on(Side.values()[page]).stream().filter(slot -> thing.box().intersects(live(slot,
+                    imposition.on(Side.values()[page]).stream().filter(slot -> thing.box()
+                            .intersects(live(slot,
                             imposition.sheetHeight()))).forEach(slot -> faults.add(where + "on panel "
                             + slot.reading() + ": " + thing));
                     boolean type = !thing.text().isBlank();
@@ -83,8 +85,8 @@ class FurnitureTest {
     }
 
     private static Rectangle2D live(PanelSlot slot, double sheetHeight) {
-        PageBox live = PanelFrame.of(slot, sheetHeight).box(slot.live().left(), slot.live().top(), slot.liveWidth(),
-                slot.liveHeight());
+        PageBox live = PanelFrame.of(slot, sheetHeight).box(slot.live().left(), slot.live().top(),
+                slot.liveWidth(), slot.liveHeight());
         return new Rectangle2D.Double(live.left(), live.bottom(), live.right() - live.left(),
                 live.top() - live.bottom());
     }
@@ -92,7 +94,8 @@ class FurnitureTest {
     /** About 4.2 mm from the edge: value from memory of what office lasers reach. */
     private static boolean inside(Rectangle2D box, Imposition imposition) {
         double edge = 4.2 * MM - 0.05;
-        return box.getMinX() >= edge && box.getMinY() >= edge && box.getMaxX() <= imposition.sheetWidth() - edge
+        return box.getMinX() >= edge && box.getMinY() >= edge
+                && box.getMaxX() <= imposition.sheetWidth() - edge
                 && box.getMaxY() <= imposition.sheetHeight() - edge;
     }
 
@@ -125,7 +128,9 @@ class FurnitureTest {
         }
     }
 
-    /** Held to the light, each cross of one side falls on one of the other, as the panels fall on each other. */
+    /**
+     * Held to the light, each cross of one side falls on one of the other, as the panels fall on each other.
+     */
     @Test
     void crossesCoincideHeldToTheLight() throws IOException {
         for (FlipEdge flip : FlipEdge.values()) {
@@ -133,12 +138,13 @@ class FurnitureTest {
             List<List<DrawnPage.Thing>> pages = draw(imposition, "en");
             List<String> front = crosses(pages.get(0), imposition, false);
             assertEquals(2, front.size());
-            // a landscape sheet turned about its short edge turns like a leaf: what is left comes to the right
+            // a landscape sheet turned about its short edge turns like a leaf: left comes to the right
             assertEquals(front, crosses(pages.get(1), imposition, true));
         }
     }
 
-    private static List<String> crosses(List<DrawnPage.Thing> things, Imposition imposition, boolean mirrored) {
+    private static List<String> crosses(List<DrawnPage.Thing> things, Imposition imposition,
+            boolean mirrored) {
         boolean leaf = (imposition.flip() == FlipEdge.SHORT)
                 == (imposition.sheetHeight() < imposition.sheetWidth());
         List<String> found = new ArrayList<>();
@@ -147,8 +153,8 @@ class FurnitureTest {
                 double x = level.box().getCenterX();
                 double y = level.box().getCenterY();
                 if (level.text().isEmpty() && level.box().getHeight() < 1 && upright.box().getWidth() < 1
-                        && level.box().getWidth() > 5 && upright.box().getHeight() > 5 && upright.text().isEmpty()
-                        && Math.abs(x - upright.box().getCenterX()) < 0.01
+                        && level.box().getWidth() > 5 && upright.box().getHeight() > 5
+                        && upright.text().isEmpty() && Math.abs(x - upright.box().getCenterX()) < 0.01
                         && Math.abs(y - upright.box().getCenterY()) < 0.01) {
                     found.add(String.format(java.util.Locale.ROOT, "%.1f %.1f",
                             mirrored && leaf ? imposition.sheetWidth() - x : x,

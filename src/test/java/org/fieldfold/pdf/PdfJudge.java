@@ -22,9 +22,9 @@ import org.fieldfold.fold.PanelSlot;
 import org.fieldfold.fold.Side;
 
 /**
- * Judges what veraPDF does not see: that text is read panel after panel, that everything belongs to a tag or is an
- * artifact, that each piece of content can be found on its page, that links and figures say where they are, and that
- * nothing that is read stands outside the live areas. What it finds wrong is listed in words.
+ * Judges what veraPDF does not see: that text is read panel after panel, that everything belongs to a tag or
+ * is an artifact, that each piece of content can be found on its page, that links and figures say where they
+ * are, and that nothing that is read stands outside the live areas. What it finds wrong is listed in words.
  */
 final class PdfJudge {
     private final Imposition imposition;
@@ -88,8 +88,8 @@ final class PdfJudge {
     private int slotOf(int page, Rectangle2D box) {
         Side side = Side.values()[page];
         for (PanelSlot slot : imposition.on(side)) {
-            PageBox live = PanelFrame.of(slot, imposition.sheetHeight()).box(slot.live().left(), slot.live().top(),
-                    slot.liveWidth(), slot.liveHeight());
+            PageBox live = PanelFrame.of(slot, imposition.sheetHeight()).box(slot.live().left(),
+                    slot.live().top(), slot.liveWidth(), slot.liveHeight());
             double e = 0.05;
             if (box.getMinX() >= live.left() - e && box.getMaxX() <= live.right() + e
                     && box.getMinY() >= live.bottom() - e && box.getMaxY() <= live.top() + e) {
@@ -104,8 +104,8 @@ final class PdfJudge {
         if (element.getCOSDictionary(COSName.P) != parent) {
             faults.add(role + " does not know its parent");
         }
-        COSArray kids = element.getCOSArray(COSName.K);
-        for (COSBase item : kids) {
+        COSBase only = element.getDictionaryObject(COSName.K);
+        for (COSBase item : only instanceof COSArray kids ? kids.toList() : List.of(only)) {
             COSBase kid = item instanceof COSObject reference ? reference.getObject() : item;
             if (kid instanceof COSInteger id) {
                 content(element, element.getCOSDictionary(COSName.getPDFName("Pg")), id.intValue());
@@ -151,7 +151,8 @@ final class PdfJudge {
 
     /** The entry of the parent tree. */
     private COSBase parent(int key) {
-        COSArray numbers = document.getDocumentCatalog().getCOSObject().getCOSDictionary(COSName.STRUCT_TREE_ROOT)
+        COSArray numbers = document.getDocumentCatalog().getCOSObject()
+                .getCOSDictionary(COSName.STRUCT_TREE_ROOT)
                 .getCOSDictionary(COSName.PARENT_TREE).getCOSArray(COSName.NUMS);
         for (int i = 0; i < numbers.size(); i += 2) {
             if (numbers.getInt(i) == key) {

@@ -16,9 +16,9 @@ import org.fieldfold.fold.Paper;
 import org.fieldfold.typeset.SetGuide;
 
 /**
- * How much CPU time a sheet takes to print, warm: two pages, twelve panels, about as much text as a pocket guide
- * holds. Run with
- * {@code mvn -q test-compile exec:java -Dexec.mainClass=org.fieldfold.pdf.PressBenchmark -Dexec.classpathScope=test}
+ * How much CPU time a sheet takes to print, warm: two pages, twelve panels, about as much text as a pocket
+ * guide holds. Run with {@code mvn -q test-compile exec:java
+ * -Dexec.mainClass=org.fieldfold.pdf.PressBenchmark -Dexec.classpathScope=test}
  */
 final class PressBenchmark {
     private static final int WARM = 600;
@@ -45,8 +45,8 @@ final class PressBenchmark {
         PrintJob job = SampleGuide.job(imposition, guide, Optional.empty());
         press.freeze(job.characters());
         byte[] first = press.print(job);
-        System.out.printf(Locale.ROOT, "first sheet, cold, with %d figures: %.0f ms, %d bytes%n", figures.size(),
-                (cpu() - start) / 1e6, first.length);
+        System.out.printf(Locale.ROOT, "first sheet, cold, with %d figures: %.0f ms, %d bytes%n",
+                figures.size(), (cpu() - start) / 1e6, first.length);
         for (int i = 0; i < WARM; i++) {
             press.print(job);
         }

@@ -52,7 +52,8 @@ class PressTest {
             assertTrue(at > from, "panel " + panel);
             from = at;
         }
-        assertTrue(text.contains("Look for Leptinotarsa decemlineata on 50 stems (≥ 20 °C) \\ ¼ mile."), text);
+        assertTrue(text.contains("Look for Leptinotarsa decemlineata on 50 stems (≥ 20 °C) \\ ¼ mile."),
+                text);
         assertTrue(text.contains("Read 1: begun on one panel, it ends on the next panel."), text);
     }
 
@@ -83,8 +84,8 @@ class PressTest {
     void veraSeesAFigureWithoutAlternative() {
         Tag document = Tag.document();
         Tag figure = document.addFigure("");
-        SetGuide guide = new SetGuide(List.of(new SetPanel(1, List.of(new Mark.Drawing("beetle", 30, 60, 30, 40,
-                figure)))), document, 8, List.of(), List.of());
+        SetGuide guide = new SetGuide(List.of(new SetPanel(1, List.of(new Mark.Drawing("beetle", 30, 60, 30,
+                40, figure)))), document, 8, List.of(), List.of());
         assertFalse(Conformance.failures(SampleGuide.print(SampleGuide.job(LETTER, guide, Optional.empty())))
                 .isEmpty());
     }
@@ -122,8 +123,10 @@ class PressTest {
         SetGuide guide = SampleGuide.line(LETTER, "two ↔ ways", 30, 60);
         PrintJob job = SampleGuide.job(LETTER, guide, Optional.empty());
         assertFalse(SampleGuide.press().metrics().has(Face.REGULAR, '↔'));
-        String message = assertThrows(IllegalArgumentException.class, () -> SampleGuide.print(job)).getMessage();
-        assertEquals("no glyph for U+2194 '↔' in the REGULAR face, in \"two ↔ ways\"; it must be in the type and"
+        String message = assertThrows(IllegalArgumentException.class,
+                () -> SampleGuide.print(job)).getMessage();
+        assertEquals("no glyph for U+2194 '↔' in the REGULAR face, in \"two ↔ ways\"; it must be in the"
+                + " type and"
                 + " among the characters that the press was frozen for", message);
     }
 
@@ -141,8 +144,10 @@ class PressTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"letter, SHORT, DuplexFlipShortEdge", "letter, LONG, DuplexFlipLongEdge", "booklet-8, SHORT, Simplex"})
-    void tellsPrintersNotToShrinkAndHowToTurn(String scheme, FlipEdge flip, String duplex) throws IOException {
+    @CsvSource({"letter, SHORT, DuplexFlipShortEdge", "letter, LONG, DuplexFlipLongEdge",
+            "booklet-8, SHORT, Simplex"})
+    void tellsPrintersNotToShrinkAndHowToTurn(String scheme, FlipEdge flip,
+    String duplex) throws IOException {
         byte[] pdf = SampleGuide.print(SampleGuide.job(SampleGuide.imposition(scheme, Paper.A4, flip)));
         try (PDDocument document = Loader.loadPDF(pdf)) {
             PDViewerPreferences preferences = document.getDocumentCatalog().getViewerPreferences();
@@ -158,10 +163,11 @@ class PressTest {
     void theOutlineLeadsToThePanels() throws IOException {
         try (PDDocument document = Loader.loadPDF(SampleGuide.print(SampleGuide.job(LETTER)))) {
             List<String> titles = new ArrayList<>();
-            document.getDocumentCatalog().getDocumentOutline().children().forEach(item -> titles.add(item.getTitle()));
+            document.getDocumentCatalog().getDocumentOutline().children().forEach(item -> titles.add(item
+                    .getTitle()));
             assertEquals(IntStream.rangeClosed(1, 6).mapToObj(i -> "Panel " + i + " é").toList(), titles);
-            int third = document.getPages().indexOf(document.getDocumentCatalog().getDocumentOutline().getFirstChild()
-                    .getNextSibling().getNextSibling().findDestinationPage(document));
+            int third = document.getPages().indexOf(document.getDocumentCatalog().getDocumentOutline()
+                    .getFirstChild().getNextSibling().getNextSibling().findDestinationPage(document));
             assertEquals(LETTER.slot(3).side().ordinal(), third);
         }
     }

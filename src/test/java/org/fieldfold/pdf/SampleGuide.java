@@ -63,7 +63,8 @@ final class SampleGuide {
 
     static PrintJob job(Imposition imposition, SetGuide guide, Optional<String> proof) {
         return new PrintJob("Potato pests <Leaf & tuber>", "A pocket guide for the field", "en", 2027,
-                "Demonstration Extension", LocalDate.of(2027, 1, 15), guide, imposition, SheetWords.in("en"), proof);
+                "Demonstration Extension", LocalDate.of(2027, 1, 15), guide, imposition, SheetWords.in("en"),
+                proof);
     }
 
     /** A guide that fills each panel with something of everything. */
@@ -90,7 +91,8 @@ final class SampleGuide {
                 guide.code();
             }
             carried = guide.section.add(Tag.Role.PARAGRAPH);
-            guide.words(Face.REGULAR, "Read " + slot.reading() + ": begun on one panel, ", carried, Mark.Ink.BLACK);
+            guide.words(Face.REGULAR, "Read " + slot.reading() + ": begun on one panel, ", carried,
+                    Mark.Ink.BLACK);
             guide.panels.add(new SetPanel(slot.reading(), guide.marks));
         }
         return guide.done();
@@ -105,8 +107,8 @@ final class SampleGuide {
     static SetGuide line(Imposition imposition, String text, double x, double y) {
         SampleGuide guide = new SampleGuide(imposition);
         Tag tag = guide.document.add(Tag.Role.PARAGRAPH);
-        guide.panels.add(new SetPanel(1, List.of(new Mark.Words(x, y, Face.REGULAR, SIZE, Mark.Ink.BLACK, text,
-                Optional.of(tag)))));
+        guide.panels.add(new SetPanel(1, List.of(new Mark.Words(x, y, Face.REGULAR, SIZE, Mark.Ink.BLACK,
+                text, Optional.of(tag)))));
         return guide.done();
     }
 
@@ -114,7 +116,9 @@ final class SampleGuide {
         return new SetGuide(panels, document, SIZE, List.of(), List.of());
     }
 
-    /** A guide with as much on each panel as a pocket guide has: some 45 lines, two drawings, a table, a list. */
+    /**
+     * A guide with as much on each panel as a pocket guide has: some 45 lines, two drawings, a table, a list.
+     */
     static SetGuide full(Imposition imposition, Set<String> figures) {
         SampleGuide guide = new SampleGuide(imposition);
         List<String> drawings = List.copyOf(figures);
@@ -124,8 +128,8 @@ final class SampleGuide {
             guide.heading(slot.reading());
             for (int i = 0; i < 2; i++) {
                 Tag figure = guide.section.addFigure("A drawing");
-                guide.marks.add(new Mark.Drawing(drawings.get(next++ % drawings.size()), guide.left() + 50 * i,
-                        guide.y, 40, 40, figure));
+                guide.marks.add(new Mark.Drawing(drawings.get(next++ % drawings.size()), guide.left()
+                        + 50 * i, guide.y, 40, 40, figure));
             }
             guide.y += 50;
             for (int i = 0; i < 5; i++) {
@@ -197,7 +201,8 @@ final class SampleGuide {
 
     private void row(Tag row, Tag.Role role, Face face, String one, String other) {
         marks.add(new Mark.Words(left(), y, face, SIZE, Mark.Ink.BLACK, one, Optional.of(row.add(role))));
-        marks.add(new Mark.Words(left() + 50, y, face, SIZE, Mark.Ink.BLACK, other, Optional.of(row.add(role))));
+        marks.add(new Mark.Words(left() + 50, y, face, SIZE, Mark.Ink.BLACK, other,
+                Optional.of(row.add(role))));
         y += LINE;
     }
 
@@ -210,7 +215,8 @@ final class SampleGuide {
 
     private void box() {
         marks.add(new Mark.Box(left(), y, 40, 12, Optional.empty(), Optional.of(Mark.Ink.BLACK), 0.6));
-        marks.add(new Mark.Shape(List.of(left() + 50, y, left() + 60, y + 6, left() + 50, y + 12), Mark.Ink.BLACK));
+        marks.add(new Mark.Shape(List.of(left() + 50, y, left() + 60, y + 6, left() + 50, y + 12),
+                Mark.Ink.BLACK));
         y += 24;
     }
 

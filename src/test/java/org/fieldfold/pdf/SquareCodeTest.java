@@ -30,7 +30,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SquareCodeTest {
-    /** Most bytes at level M in versions 1 to 10: ISO/IEC 18004, table 7; the same from the npm package qrcode. */
+    /**
+     * Most bytes at level M in versions 1 to 10: ISO/IEC 18004, table 7; the same from the npm package
+     * qrcode.
+     */
     private static final int[] CAPACITY = {14, 26, 42, 62, 84, 106, 122, 152, 180, 213};
 
     @Test
@@ -64,7 +67,9 @@ class SquareCodeTest {
         assertThrows(IllegalArgumentException.class, () -> SquareCodePattern.of(address));
     }
 
-    /** Read back from the printed page, on upright and on turned panels, by the reader of the same library. */
+    /**
+     * Read back from the printed page, on upright and on turned panels, by the reader of the same library.
+     */
     @ParameterizedTest
     @ValueSource(strings = {"letter", "map"})
     void isReadFromThePage(String scheme) throws IOException, ReaderException {
