@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Shares panels out among sections that are read one after another: how many panels each gets, and, where there are
- * more sections than panels, which of them stand together. Dynamic programming over sections and panels.
+ * Shares panels out among sections that are read one after another: how many panels each gets, and, where
+ * there are more sections than panels, which of them stand together. Dynamic programming over sections and
+ * panels.
  */
 final class Allotment {
     /** The most panels that one section (or a group that stands together) may be spread over. */
@@ -48,7 +49,9 @@ final class Allotment {
         return new Allotment(sections, panels, price).solve();
     }
 
-    /** The groups that may begin with section {@code from} on {@code panel}; none leaves a later one without. */
+    /**
+     * The groups that may begin with section {@code from} on {@code panel}; none leaves a later one without.
+     */
     static List<Group> open(int from, int panel, int sections, int panels) {
         List<Group> groups = new ArrayList<>();
         boolean crowded = sections > panels;

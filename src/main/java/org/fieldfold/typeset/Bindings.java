@@ -4,8 +4,8 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
- * Where a line must not end although there is a space or a dash: numbers stay with their units, ranges with their
- * dash, a genus with its species. Common practice of the trade, no source.
+ * Where a line must not end although there is a space or a dash: numbers stay with their units, ranges with
+ * their dash, a genus with its species. Common practice of the trade, no source.
  */
 final class Bindings {
     private static final String NUMERAL = "(?:[0-9][0-9.,]*)?[¼½¾⅓⅔⅛⅜⅝⅞]|[0-9][0-9.,]*";
@@ -13,17 +13,18 @@ final class Bindings {
             Pattern.compile("[(≥≤<>~±+−]*(?:" + NUMERAL + ")(?:[–/-](?:" + NUMERAL + "))?");
     private static final Pattern INITIAL = Pattern.compile("[(]?[A-Z]\\.");
     private static final Pattern ADDRESS = Pattern.compile("(?:https?://)?[a-z0-9-]+(?:[.][a-z0-9-]+)+(?:/.*)?");
-    private static final Set<String> SIGNS = Set.of("≥", "≤", "<", ">", "=", "×", "±", "~", "−", "+", "§", "№");
+    private static final Set<String> SIGNS = Set.of("≥", "≤", "<", ">", "=", "×", "±", "~", "−", "+", "§",
+            "№");
     private static final Set<String> TRAILING = Set.of("–", "—", "·", "-", "→", "=", "×", "+", "…");
-    private static final Set<String> UNITS = Set.of("%", "‰", "mm", "cm", "m", "km", "µm", "in", "ft", "yd", "mi",
-            "mile", "miles", "inch", "inches", "foot", "feet", "m²", "ha", "ac", "acre", "acres", "g", "kg", "oz",
-            "lb", "l", "ml", "gal", "°", "°C", "°F", "C", "F", "s", "min", "h", "hour", "hours", "day", "days",
-            "week", "weeks", "month", "months", "year", "years", "pt", "dpi", "hora", "horas", "día", "días",
-            "semana", "semanas", "mes", "meses", "año", "años", "pie", "pies", "milla", "millas", "pulgada",
-            "pulgadas", "a.m.", "p.m.", "noon");
+    private static final Set<String> UNITS = Set.of("%", "‰", "mm", "cm", "m", "km", "µm", "in", "ft",
+            "yd", "mi", "mile", "miles", "inch", "inches", "foot", "feet", "m²", "ha", "ac", "acre",
+            "acres", "g", "kg", "oz", "lb", "l", "ml", "gal", "°", "°C", "°F", "C", "F", "s", "min", "h",
+            "hour", "hours", "day", "days", "week", "weeks", "month", "months", "year", "years", "pt",
+            "dpi", "hora", "horas", "día", "días", "semana", "semanas", "mes", "meses", "año", "años",
+            "pie", "pies", "milla", "millas", "pulgada", "pulgadas", "a.m.", "p.m.", "noon");
 
-    private static final Set<String> MONTHS = Set.of("January", "February", "March", "April", "May", "June", "July",
-            "August", "September", "October", "November", "December");
+    private static final Set<String> MONTHS = Set.of("January", "February", "March", "April", "May",
+            "June", "July", "August", "September", "October", "November", "December");
 
     private Bindings() {}
 
@@ -34,12 +35,16 @@ final class Bindings {
 
     /** Whether the space between two tokens holds them together. */
     static boolean bound(String before, String after) {
-        return TRAILING.contains(after) || SIGNS.contains(before) || (before.length() < 4 && INITIAL.matcher(before).matches())
+        return TRAILING.contains(after) || SIGNS.contains(before) || (before.length() < 4
+                && INITIAL.matcher(before).matches())
                 || (isNumber(before) && (UNITS.contains(bare(after)) || MONTHS.contains(bare(after))))
                 || (MONTHS.contains(before) && bare(after).length() < 3 && isNumber(bare(after)));
     }
 
-    /** Whether a line should rather not end between two tokens: behind a number, or before one that names a thing. */
+    /**
+     * Whether a line should rather not end between two tokens: behind a number, or before one that names a
+     * thing.
+     */
     static boolean attached(String before, String after) {
         return isNumber(before) || isNumber(bare(after)) && !before.endsWith(",") && !before.endsWith(".");
     }
@@ -52,14 +57,19 @@ final class Bindings {
         return UNITS.contains(token) ? token : token.substring(0, end);
     }
 
-    /** Whether a line may end behind the dash, the slash or, in an address, the dot at {@code at} of {@code token}. */
+    /**
+     * Whether a line may end behind the dash, the slash or, in an address, the dot at {@code at} of
+     * {@code token}.
+     */
     static boolean opens(String token, int at) {
         char mark = token.charAt(at);
-        boolean address = token.indexOf('@') > 0 || token.indexOf('.') > 0 && ADDRESS.matcher(token).matches();
+        boolean address = token.indexOf('@') > 0 || token.indexOf('.') > 0
+                && ADDRESS.matcher(token).matches();
         if (address && (mark == '.' || mark == '@' || mark == '/') && at > 0 && at < token.length() - 4) {
             return token.charAt(at + 1) != '/' && token.charAt(at - 1) != '/';
         }
-        if (at == 0 || at == token.length() - 1 || (mark != '-' && mark != '–' && mark != '—' && mark != '/')) {
+        if (at == 0 || at == token.length() - 1 || (mark != '-' && mark != '–' && mark != '—'
+                && mark != '/')) {
             return false;
         }
         char before = token.charAt(at - 1);

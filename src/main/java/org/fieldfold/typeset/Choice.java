@@ -64,7 +64,8 @@ record Choice(Span origin, List<Way> ways) {
 
     /** The same without white above, for what stands beneath its heading. */
     Choice closeUp() {
-        return withFirst(first -> new Strip(0, false, first.breaking(), first.units(), first.keep(), first.draw()));
+        return withFirst(first -> new Strip(0, false, first.breaking(), first.units(), first.keep(),
+                first.draw()));
     }
 
     /** The first of its section, behind another section: a panel may begin with it at no cost. */

@@ -63,7 +63,8 @@ final class Compositor {
         Frame frame = spread.frames().get(panel);
         List<Mark> marks = new ArrayList<>();
         List<Filling.Placed> here = spread.filling().strips().stream()
-                .filter(placed -> placed.panel() == panel && placed.bottom() <= spread.capacities().get(panel)).toList();
+                .filter(placed -> placed.panel() == panel
+                && placed.bottom() <= spread.capacities().get(panel)).toList();
         head(spread, panel, here, pen(marks, document, frame));
         List<Integer> springs = new ArrayList<>();
         for (int i = 0; i < here.size(); i++) {
@@ -90,7 +91,8 @@ final class Compositor {
         boolean inner = spread.sections().get(0).section().kind() != Section.Kind.COVER && springs.isEmpty();
         Section first = spread.sections().get(0).section();
         Tag tag = sections.isEmpty() ? document : sections.get(sections.lastKey());
-        finish(frame, marks, tag, inner ? spread.heads().get(panel) + end : Integer.MAX_VALUE, first.origin());
+        finish(frame, marks, tag, inner ? spread.heads().get(panel) + end : Integer.MAX_VALUE,
+                first.origin());
         int brief = (int) here.stream().mapToInt(Filling.Placed::block).distinct().filter(block ->
                 spread.block(block).ways().get(spread.filling().ways().get(block)).brief()).count();
         double taken = (spread.heads().get(panel) + used) * half + foot(frame, first.origin()).units() * half;
@@ -112,12 +114,14 @@ final class Compositor {
         for (SetSection set : spread.sections()) {
             boolean begins = here.stream().anyMatch(placed -> spread.sectionOf(placed.block()) == set);
             if (begins && set.section().tab() > 0) {
-                TabSetting.draw(set.section().tab(), tabs, spread.stick(), pen, frame.top(), set.section().origin());
+                TabSetting.draw(set.section().tab(), tabs, spread.stick(), pen, frame.top(),
+                        set.section().origin());
             }
         }
         if (running) {
             Section section = spread.sections().get(0).section();
-            SetText name = spread.stick().text(List.of(Run.strong(section.name())), Voice.HEADING, model.size(),
+            SetText name = spread.stick().text(List.of(Run.strong(section.name())), Voice.HEADING,
+                    model.size(),
                     spread.stick().measure(), section.origin());
             double baseline = model.leading().baseline(frame.top(), TabSetting.UNITS + 2);
             name.drawSilent(pen, 0, frame.left(), baseline, model.ink());
@@ -125,7 +129,8 @@ final class Compositor {
     }
 
     private FootSetting foot(Frame frame, Span origin) {
-        return new FootSetting(manuscript, frame.reading(), model.narrower(model.measure() - frame.width()), origin);
+        return new FootSetting(manuscript, frame.reading(), model.narrower(model.measure() - frame.width()),
+                origin);
     }
 
     private void finish(Frame frame, List<Mark> marks, Tag section, int end, Span origin) {

@@ -1,16 +1,16 @@
 package org.fieldfold.typeset;
 
 /**
- * What is weighed when a guide is filled, in one currency. The cost of a guide at one type size is the sum over its
- * panels and blocks of:
+ * What is weighed when a guide is filled, in one currency. The cost of a guide at one type size is the sum
+ * over its panels and blocks of:
  *
  * <ul>
  *   <li>{@link #OVER} for each half line that does not fit;
  *   <li>{@link #DROPPED} for each item left out and {@link #BRIEF} for each block in its short form;
  *   <li>{@link #SHARED} for each section that begins on a panel with another;
- *   <li>{@link #DIVIDED} for each panel on which a section goes on; {@link #APART} more if what goes on is not
- *       the first tier of control, before which it divides by itself, and {@link #INSIDE} more in the middle of a
- *       block;
+ *   <li>{@link #DIVIDED} for each panel on which a section goes on; {@link #APART} more if what goes on is
+ *       not the first tier of control, before which it divides by itself, and {@link #INSIDE} more in the
+ *       middle of a block;
  *   <li>{@link #PLATE} for each half line that drawings are lower than they could be;
  *   <li>the square of the half lines left empty on each panel used, which balances panels.
  * </ul>

@@ -5,8 +5,8 @@ import org.fieldfold.manuscript.Block;
 import org.fieldfold.prose.Run;
 
 /**
- * Sets the count card: what to look at on the left, the number to act at in white on black on the right, and beneath
- * them a box for each stop, large enough for a pencil's tally.
+ * Sets the count card: what to look at on the left, the number to act at in white on black on the right, and
+ * beneath them a box for each stop, large enough for a pencil's tally.
  */
 final class CountBoxSetting {
     /** A tally box is never narrower: 5 mm, the width of four pencil strokes and their bar. */
@@ -34,7 +34,8 @@ final class CountBoxSetting {
     }
 
     /** The card with its black part of one width. */
-    private record Card(double right, SetText look, SetText above, SetText number, SetText below, int units) {}
+    private record Card(double right, SetText look, SetText above, SetText number, SetText below,
+            int units) {}
 
     private Card card(double share) {
         double right = share * stick.measure();
@@ -60,7 +61,8 @@ final class CountBoxSetting {
     }
 
     private int numberUnits(SetText number) {
-        return number.count() > 1 ? 3 * number.count() : leading.units(0.95 * number.size() + 0.3 * stick.size());
+        return number.count() > 1 ? 3 * number.count() : leading.units(0.95 * number.size()
+                + 0.3 * stick.size());
     }
 
     private Strip strip() {
@@ -103,12 +105,14 @@ final class CountBoxSetting {
         int used = 2 * (card.above().count() + card.below().count()) + number;
         double at = top + (card.units() - used) * leading.half() / 2;
         at = column(card.above(), 2, pen, split, card.right(), at, true);
-        at = column(card.number(), number / Math.max(1, card.number().count()), pen, split, card.right(), at, true);
+        at = column(card.number(), number / Math.max(1, card.number().count()), pen, split, card.right(), at,
+                true);
         column(card.below(), 2, pen, split, card.right(), at, false);
     }
 
     /** Centred lines; the capitals of each stand in the middle of its row. */
-    private double column(SetText text, int row, Pen pen, double split, double width, double top, boolean more) {
+    private double column(SetText text, int row, Pen pen, double split, double width, double top,
+            boolean more) {
         double cap = stick.metrics().capHeight(Face.BOLD) / 1000 * text.size();
         for (int i = 0; i < text.count(); i++) {
             double baseline = top + i * row * leading.half() + (row * leading.half() + cap) / 2;

@@ -10,11 +10,11 @@ import org.fieldfold.prose.Run;
 import org.fieldfold.source.Span;
 
 /**
- * Sets the cover: the crop in large letters beneath a bar of ink, what the guide is for, the year in white on black
- * beside the date until which it holds, and whom to call at the foot.
+ * Sets the cover: the crop in large letters beneath a bar of ink, what the guide is for, the year in white on
+ * black beside the date until which it holds, and whom to call at the foot.
  *
- * <p>The box with the year takes in the paragraph that names the date until which the guide holds, and stands where
- * that paragraph stood; a block that says nothing but the year is taken in as well.
+ * <p>The box with the year takes in the paragraph that names the date until which the guide holds, and stands
+ * where that paragraph stood; a block that says nothing but the year is taken in as well.
  */
 final class CoverSetting {
     private final Manuscript manuscript;
@@ -60,7 +60,8 @@ final class CoverSetting {
     }
 
     private static boolean isIntroduction(Block block) {
-        return block instanceof Block.Title || block instanceof Block.Paragraph || block instanceof Block.Plates;
+        return block instanceof Block.Title || block instanceof Block.Paragraph
+                || block instanceof Block.Plates;
     }
 
     private boolean isHolds(Block block) {

@@ -6,10 +6,10 @@ import java.util.LinkedList;
 import java.util.List;
 
 /**
- * Finds the cheapest way to set a run of blocks on a run of panels: which form of each block, and where to go on to
- * the next panel. Dynamic programming over the blocks; a state is the panel and the half lines taken on it, because
- * what is still to come depends on nothing else. Every way of every block and every place to break is tried in
- * every state, so the result is the cheapest there is.
+ * Finds the cheapest way to set a run of blocks on a run of panels: which form of each block, and where to go
+ * on to the next panel. Dynamic programming over the blocks; a state is the panel and the half lines taken on
+ * it, because what is still to come depends on nothing else. Every way of every block and every place to
+ * break is tried in every state, so the result is the cheapest there is.
  *
  * <p>Time: strips of all ways x panels x half lines of a panel.
  */
@@ -43,7 +43,9 @@ final class Fill {
         return plain.over() == 0 && plain.cost() >= 0 ? plain : search();
     }
 
-    /** Every block in its preferred way on the first panel; its cost is -1 where something might be cheaper. */
+    /**
+     * Every block in its preferred way on the first panel; its cost is -1 where something might be cheaper.
+     */
     private Filling preferred() {
         List<Filling.Placed> placed = new ArrayList<>();
         int used = 0;
@@ -58,7 +60,8 @@ final class Fill {
         }
         boolean best = plain && used <= capacities[0] && (capacities.length == 1
                 || Cost.empty(capacities[0] - used) <= cheapestBreak());
-        return new Filling(best ? Cost.empty(capacities[0] - used) : -1, Collections.nCopies(blocks.size(), 0), placed,
+        return new Filling(best ? Cost.empty(capacities[0] - used) : -1, Collections.nCopies(blocks.size(),
+                0), placed,
                 0);
     }
 

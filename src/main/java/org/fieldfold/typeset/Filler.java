@@ -44,7 +44,8 @@ final class Filler {
     /** Half lines of a panel above its foot. */
     int room(Frame frame) {
         Stick stick = stick(frame.width());
-        int foot = new FootSetting(manuscript, frame.reading(), stick, manuscript.sections().get(0).origin()).units();
+        int foot = new FootSetting(manuscript, frame.reading(), stick,
+                manuscript.sections().get(0).origin()).units();
         return Math.max(0, stick.leading().capacity(frame.height()) - foot);
     }
 

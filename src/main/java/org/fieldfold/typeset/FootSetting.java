@@ -7,8 +7,8 @@ import org.fieldfold.prose.Run;
 import org.fieldfold.source.Span;
 
 /**
- * Sets the foot of a panel: a rule, the caution on the left, the year and the panel's number on the right, their
- * last lines on one baseline. On a proof the word for it stands before the year in white on black.
+ * Sets the foot of a panel: a rule, the caution on the left, the year and the panel's number on the right,
+ * their last lines on one baseline. On a proof the word for it stands before the year in white on black.
  */
 final class FootSetting {
     private static final double RULE = 0.6;
@@ -21,8 +21,10 @@ final class FootSetting {
     FootSetting(Manuscript manuscript, int reading, Stick stick, Span origin) {
         this.stick = stick;
         double size = stick.leading().small();
-        this.stamp = stick.line(List.of(Run.strong(manuscript.year() + " · " + reading)), Voice.TEXT, size, origin);
-        this.proof = manuscript.proof().map(word -> stick.line(List.of(Run.strong(word)), Voice.TEXT, size, origin));
+        this.stamp = stick.line(List.of(Run.strong(manuscript.year() + " · " + reading)), Voice.TEXT, size,
+                origin);
+        this.proof = manuscript.proof().map(word -> stick.line(List.of(Run.strong(word)), Voice.TEXT, size,
+                origin));
         double taken = stamp.width() + 1.2 * size + proof.map(word -> word.width() + 1.4 * size).orElse(0.0);
         this.caution = stick.text(manuscript.foot(), Voice.TEXT, size, stick.measure() - taken, origin);
     }
@@ -53,7 +55,8 @@ final class FootSetting {
         proof.ifPresent(word -> {
             double size = word.size();
             double x = right - stamp.width() - 0.9 * size - word.width();
-            pen.fill(x - 0.3 * size, baseline - 0.9 * size, word.width() + 0.6 * size, 1.15 * size, Mark.Ink.BLACK);
+            pen.fill(x - 0.3 * size, baseline - 0.9 * size, word.width() + 0.6 * size, 1.15 * size,
+                    Mark.Ink.BLACK);
             word.drawSilent(pen, 0, x, baseline, Mark.Ink.WHITE);
         });
     }

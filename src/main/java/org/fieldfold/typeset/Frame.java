@@ -13,7 +13,8 @@ record Frame(int reading, Place place, double left, double top, double width, do
 
     Frame {
         if (!(width > 0) || !(height > 0)) {
-            throw new IllegalArgumentException("panel " + reading + " has no live area: " + width + " x " + height);
+            throw new IllegalArgumentException("panel " + reading + " has no live area: " + width + " x "
+                    + height);
         }
     }
 

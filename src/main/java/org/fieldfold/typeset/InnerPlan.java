@@ -23,7 +23,8 @@ record InnerPlan(List<Spread> spreads, Optional<String> culprit, Remarks remarks
     private static final int MOST_WHITE_AT_HEAD = 4;
 
     /** All that the plan depends on. */
-    record Key(List<Section> flow, List<Frame> frames, Leading leading, Mark.Ink ink, int year, List<Run> foot,
+    record Key(List<Section> flow, List<Frame> frames, Leading leading, Mark.Ink ink, int year,
+            List<Run> foot,
             Optional<String> proof, boolean first, boolean last) {}
 
     static Key key(Manuscript manuscript, Stick model, Seats seats, boolean last) {
@@ -42,7 +43,8 @@ record InnerPlan(List<Spread> spreads, Optional<String> culprit, Remarks remarks
     }
 
     /** The planning, with what was filled before. */
-    private record Work(List<Section> flow, List<Frame> frames, Filler filler, Map<Allotment.Group, Spread> spreads) {
+    private record Work(List<Section> flow, List<Frame> frames, Filler filler,
+            Map<Allotment.Group, Spread> spreads) {
         Work(List<Section> flow, List<Frame> frames, Filler filler) {
             this(flow, frames, filler, new HashMap<>());
         }

@@ -17,7 +17,8 @@ final class ItemsSetting {
             ways.add(new Choice.Way(dropped * Cost.DROPPED, dropped > 0,
                     list(block.items().subList(0, count), block, stick)));
         }
-        return ways.isEmpty() ? Choice.only(block.origin(), List.of(Strip.opening(0, 0, false, (pen, top) -> {})))
+        return ways.isEmpty() ? Choice.only(block.origin(), List.of(Strip.opening(0, 0, false, (pen,
+                top) -> {})))
                 : new Choice(block.origin(), ways);
     }
 
@@ -44,7 +45,8 @@ final class ItemsSetting {
      * @param shift of the whole list to the right
      * @param opens whether the item begins a group
      */
-    static List<Strip> item(String label, double indent, List<Run> runs, TagSlot list, double shift, boolean opens,
+    static List<Strip> item(String label, double indent, List<Run> runs, TagSlot list, double shift,
+            boolean opens,
             Stick stick, Span origin) {
         SetText text = stick.body(runs, stick.measure() - shift - indent, origin);
         Piece mark = new Piece(Face.REGULAR, 0, label, 0);
@@ -55,7 +57,8 @@ final class ItemsSetting {
                 (pen, line, baseline) -> {
                     double x = pen.left() + shift;
                     if (line == 0) {
-                        pen.words(x, baseline, mark, stick.size(), Mark.Ink.BLACK, java.util.Optional.of(labelTag));
+                        pen.words(x, baseline, mark, stick.size(), Mark.Ink.BLACK,
+                                java.util.Optional.of(labelTag));
                     }
                     text.draw(pen, line, x + indent, baseline, Mark.Ink.BLACK, body);
                 });

@@ -5,9 +5,10 @@ package org.fieldfold.typeset;
  * neighbouring panels stand level.
  *
  * @param size of body type, in points
- * @param half half the distance from baseline to baseline, in points; at least 0.625 of the size, for leading of
- *     125 %
- * @param small size of captions, of the foot and of the numbers in tally boxes; never below the smallest legible
+ * @param half half the distance from baseline to baseline, in points; at least 0.625 of the size, for leading
+ *     of 125 %
+ * @param small size of captions, of the foot and of the numbers in tally boxes; never below the smallest
+ *     legible
  * @param drop from a baseline down to the foot of its line
  */
 record Leading(double size, double half, double small, double drop) {

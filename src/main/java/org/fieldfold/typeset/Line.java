@@ -6,7 +6,8 @@ import java.util.List;
 /**
  * One line, broken.
  *
- * @param pieces stretches of one face and run; the last ends with its space where a word follows on the next line
+ * @param pieces stretches of one face and run; the last ends with its space where a word follows on the next
+ *     line
  * @param width without that last space, in thousandths of the type size
  */
 record Line(List<Piece> pieces, double width) {

@@ -5,14 +5,17 @@ import java.util.Collections;
 import java.util.List;
 
 /**
- * Breaks a paragraph into ragged-right lines by total fit: of all ways to break it, the one with the fewest lines,
- * and of those the one with the least cost. The cost of a line is the square of its shortness (the share of the
- * measure left empty) plus the penalty of the place where it ends; the last line costs nothing unless one short word
- * stands alone on it. The optimality principle over lines, as in Knuth and Plass, "Breaking Paragraphs into Lines"
- * (1981), with their glue left out because nothing stretches.
+ * Breaks a paragraph into ragged-right lines by total fit: of all ways to break it, the one with the fewest
+ * lines, and of those the one with the least cost. The cost of a line is the square of its shortness (the
+ * share of the measure left empty) plus the penalty of the place where it ends; the last line costs nothing
+ * unless one short word stands alone on it. The optimality principle over lines, as in Knuth and Plass,
+ * "Breaking Paragraphs into Lines" (1981), with their glue left out because nothing stretches.
  */
 final class LineFit {
-    /** One word alone on the last line: dearer than any raggedness, so it is only left where nothing else can be. */
+    /**
+     * One word alone on the last line: dearer than any raggedness, so it is only left where nothing else can
+     * be.
+     */
     static final double STRANDED = 50;
     /** A single word shorter than this share of the measure counts as stranded. */
     static final double STRANDED_WIDTH = 0.5;

@@ -51,7 +51,8 @@ final class ParagraphSetting {
                 }
             };
             strips.add(from > 0 ? Strip.following(2 * take, draw)
-                    : new Strip(gap, opens, Cost.DIVIDED + Cost.APART + (opens ? 0 : Cost.INSIDE), 2 * take, false, draw));
+                    : new Strip(gap, opens, Cost.DIVIDED + Cost.APART + (opens ? 0 : Cost.INSIDE), 2 * take,
+                    false, draw));
             from += take;
         }
         if (strips.isEmpty()) {

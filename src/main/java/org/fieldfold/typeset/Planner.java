@@ -21,8 +21,8 @@ final class Planner {
     }
 
     /**
-     * One spread for each group of sections, in the order of the manuscript; empty when it is certain before any
-     * filling that something would be over.
+     * One spread for each group of sections, in the order of the manuscript; empty when it is certain before
+     * any filling that something would be over.
      *
      * @param last whether there is no smaller size, so that what is over is filled all the same
      * @param suspect id of the section that is the likeliest to be over

@@ -5,17 +5,19 @@ import java.util.List;
 import org.fieldfold.manuscript.Block;
 
 /**
- * Drawings that stand side by side, and how large they may be. Each gets the same area, so that a long larva does
- * not look smaller than a round beetle: with aspect {@code a} (width by height) a drawing is {@code c*sqrt(a)} wide
- * and {@code c/sqrt(a)} high, and one {@code c} holds for the row.
+ * Drawings that stand side by side, and how large they may be. Each gets the same area, so that a long larva
+ * does not look smaller than a round beetle: with aspect {@code a} (width by height) a drawing is
+ * {@code c*sqrt(a)} wide and {@code c/sqrt(a)} high, and one {@code c} holds for the row.
  *
  * @param least the narrowest column of each, in points: its true-size bar, and the words beneath it
  * @param room for all columns, in points
  * @param widest the largest {@code c} that the room allows
  */
-record PlateRow(List<Block.Plate> plates, double[] aspects, double[] least, double room, double gutter, double widest) {
+record PlateRow(List<Block.Plate> plates, double[] aspects, double[] least, double room, double gutter,
+        double widest) {
     /** @param measure that the row may fill */
-    static PlateRow of(List<Block.Plate> plates, double[] aspects, double[] least, double measure, double gutter) {
+    static PlateRow of(List<Block.Plate> plates, double[] aspects, double[] least, double measure,
+            double gutter) {
         double room = measure - gutter * (plates.size() - 1);
         return new PlateRow(List.copyOf(plates), aspects, least, room, gutter, widest(aspects, least, room));
     }

@@ -5,7 +5,10 @@ import java.util.List;
 import org.fieldfold.manuscript.Block;
 import org.fieldfold.prose.Run;
 
-/** Sets drawings side by side, each above its true-size bar and its caption; as high as the panel has room for. */
+/**
+ * Sets drawings side by side, each above its true-size bar and its caption; as high as the panel has room
+ * for.
+ */
 final class PlateSetting {
     private static final double MM = 72 / 25.4;
     static final double LOWEST = 16 * MM;
@@ -43,7 +46,8 @@ final class PlateSetting {
             List<Strip> strips = new ArrayList<>();
             int first = 0;
             for (PlateRow row : rows) {
-                strips.add(strip(row, units, figures.subList(first, first + row.plates().size()), strips.isEmpty()));
+                strips.add(strip(row, units, figures.subList(first, first + row.plates().size()),
+                        strips.isEmpty()));
                 first += row.plates().size();
             }
             ways.add(new Choice.Way((most - units) * Cost.PLATE, false, strips));
@@ -57,7 +61,8 @@ final class PlateSetting {
         for (int row = 0; row < count; row++) {
             split.add(row(block.plates().subList(row * plates / count, (row + 1) * plates / count)));
         }
-        return count < plates && !split.stream().allMatch(row -> row.fits(SIDE_BY_SIDE)) ? rows(count + 1) : split;
+        return count < plates && !split.stream().allMatch(row -> row.fits(SIDE_BY_SIDE)) ? rows(count + 1)
+                : split;
     }
 
     private PlateRow row(List<Block.Plate> plates) {
@@ -66,14 +71,18 @@ final class PlateSetting {
         for (int i = 0; i < plates.size(); i++) {
             Block.Plate plate = plates.get(i);
             aspects[i] = Math.min(12, Math.max(1 / 12.0, stick.shapes().aspect(plate.figure())));
-            double words = stick.widestWord(List.of(Run.plain(caption(plate))), Voice.TEXT, stick.leading().small(),
+            double words = stick.widestWord(List.of(Run.plain(caption(plate))), Voice.TEXT,
+                    stick.leading().small(),
                     block.origin());
             least[i] = Math.min(stick.measure(), Math.max(words, bar(plate)));
         }
         return PlateRow.of(plates, aspects, least, stick.measure(), 1.2 * stick.size());
     }
 
-    /** Length of the true-size bar in points; 0 where there is none, or where it is longer than the panel is wide. */
+    /**
+     * Length of the true-size bar in points; 0 where there is none, or where it is longer than the panel is
+     * wide.
+     */
     private double bar(Block.Plate plate) {
         double length = plate.trueSize().map(size -> Math.max(size.from(), size.to()) * MM).orElse(0.0);
         return length <= stick.measure() ? length : 0;
@@ -109,11 +118,13 @@ final class PlateSetting {
                 pen.drawing(one.plate().figure(), pen.left() + one.centre() - one.width() / 2, y, one.width(),
                         one.height(), figures.get(i));
                 bar(one, pen, foot + 0.62 * leading.half());
-                caption(captions.get(i), one, figures.get(i).in(Tag.Role.CAPTION), pen, foot + bars * leading.half());
+                caption(captions.get(i), one, figures.get(i).in(Tag.Role.CAPTION), pen, foot
+                        + bars * leading.half());
             }
         };
         return first ? Strip.opening(1, units + bars + 2 * lines, false, draw)
-                : new Strip(1, false, Cost.DIVIDED + Cost.APART + Cost.INSIDE, units + bars + 2 * lines, false, draw);
+                : new Strip(1, false, Cost.DIVIDED + Cost.APART + Cost.INSIDE, units + bars + 2 * lines,
+                false, draw);
     }
 
     private void caption(SetText text, PlateRow.Placed one, TagSlot tag, Pen pen, double top) {
@@ -134,7 +145,8 @@ final class PlateSetting {
         pen.line(x, y, x + length, y, BAR);
         pen.line(x + BAR / 2, y - tick, x + BAR / 2, y, BAR);
         pen.line(x + length - BAR / 2, y - tick, x + length - BAR / 2, y, BAR);
-        double smallest = one.plate().trueSize().map(size -> Math.min(size.from(), size.to()) * MM).orElse(length);
+        double smallest = one.plate().trueSize().map(size -> Math.min(size.from(),
+                size.to()) * MM).orElse(length);
         if (length - smallest > 2 * BAR && smallest > 2 * BAR) {
             pen.line(x + smallest, y - 0.7 * tick, x + smallest, y, BAR * 0.7);
         }

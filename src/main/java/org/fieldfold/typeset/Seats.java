@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.fieldfold.manuscript.Section;
 
 /**
- * Which sections and panels belong together before any filling: the cover and the last panel are fixed, all others
- * flow.
+ * Which sections and panels belong together before any filling: the cover and the last panel are fixed, all
+ * others flow.
  */
 record Seats(Optional<Section> cover, Optional<Frame> first, List<Section> flow, List<Frame> inner,
         Optional<Section> contact, Optional<Frame> last) {

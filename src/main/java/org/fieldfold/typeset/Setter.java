@@ -9,9 +9,9 @@ import org.fieldfold.manuscript.Section;
 import org.fieldfold.source.Finding;
 
 /**
- * Sets a manuscript on panels: the largest type at which everything fits, the fullest forms that it leaves room for.
- * It remembers what it has set, so that the copies of a guide for many offices cost little more than their own panels;
- * several threads may use it.
+ * Sets a manuscript on panels: the largest type at which everything fits, the fullest forms that it leaves
+ * room for. It remembers what it has set, so that the copies of a guide for many offices cost little more
+ * than their own panels; several threads may use it.
  */
 public final class Setter {
     private static final double STEP = 0.25;
@@ -60,14 +60,16 @@ public final class Setter {
         double height = frames.stream().mapToDouble(Frame::height).min().orElseThrow();
         double width = frames.stream().mapToDouble(Frame::width).min().orElseThrow();
         Leading leading = leading(height, size, manuscript.type().smallest());
-        return new Stick(metrics, shapes, words, leading, width, new Mark.Ink(manuscript.ink()), new Remarks());
+        return new Stick(metrics, shapes, words, leading, width, new Mark.Ink(manuscript.ink()),
+                new Remarks());
     }
 
     Leading leading(double liveHeight, double size, double smallest) {
         return Leading.of(size, smallest, liveHeight, metrics.capHeight(Face.REGULAR));
     }
 
-    private static SetGuide compose(Manuscript manuscript, List<Frame> frames, Stick model, List<Spread> plan) {
+    private static SetGuide compose(Manuscript manuscript, List<Frame> frames, Stick model,
+            List<Spread> plan) {
         Compositor compositor = new Compositor(manuscript, model);
         plan.forEach(compositor::draw);
         for (Frame frame : frames) {

@@ -3,8 +3,9 @@ package org.fieldfold.typeset;
 import java.util.List;
 
 /**
- * Widths of a table's columns by what stands in them: each as wide as its longest cell if the measure has room for
- * all, otherwise at least as wide as its longest word, and the rest shared out by what each column still lacks.
+ * Widths of a table's columns by what stands in them: each as wide as its longest cell if the measure has
+ * room for all, otherwise at least as wide as its longest word, and the rest shared out by what each column
+ * still lacks.
  */
 final class TableColumns {
     private TableColumns() {}
@@ -22,7 +23,8 @@ final class TableColumns {
             if (sumMost <= room) {
                 widths[i] = most.get(i);
             } else if (sumLeast <= room) {
-                widths[i] = least.get(i) + (most.get(i) - least.get(i)) * (room - sumLeast) / (sumMost - sumLeast);
+                widths[i] = least.get(i)
+                        + (most.get(i) - least.get(i)) * (room - sumLeast) / (sumMost - sumLeast);
             } else {
                 widths[i] = least.get(i) * room / sumLeast;
             }

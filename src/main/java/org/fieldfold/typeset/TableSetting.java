@@ -5,7 +5,10 @@ import java.util.List;
 import org.fieldfold.manuscript.Block;
 import org.fieldfold.prose.Run;
 
-/** Sets tables: columns sized to what stands in them, numbers to the right, a rule beneath the header and the end. */
+/**
+ * Sets tables: columns sized to what stands in them, numbers to the right, a rule beneath the header and the
+ * end.
+ */
 final class TableSetting {
     private static final double RULE = 0.8;
     private static final double HAIRLINE = 0.35;
@@ -64,7 +67,8 @@ final class TableSetting {
         StringBuilder text = new StringBuilder();
         runs.forEach(run -> text.append(run.text()));
         String cell = text.toString().strip();
-        return cell.isEmpty() || cell.equals("–") || Bindings.isNumber(cell.replaceAll("[\\s\u00a0]*[%°]$", ""));
+        return cell.isEmpty() || cell.equals("–") || Bindings.isNumber(cell.replaceAll("[\\s\u00a0]*[%°]$",
+                ""));
     }
 
     private List<Strip> strips() {

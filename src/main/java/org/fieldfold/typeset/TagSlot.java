@@ -8,8 +8,8 @@ import org.fieldfold.prose.Run;
 
 /**
  * A tag that will be needed once something is drawn in it. Blocks are set several times before one setting is
- * drawn, and one setting may be drawn for many offices; each drawing makes its own tags, in the order of drawing,
- * which is the reading order.
+ * drawn, and one setting may be drawn for many offices; each drawing makes its own tags, in the order of
+ * drawing, which is the reading order.
  */
 final class TagSlot {
     private final Optional<TagSlot> parent;

@@ -5,8 +5,9 @@ import java.util.List;
 import org.fieldfold.manuscript.Block;
 
 /**
- * Sets a tier of control: a rail down its left edge with as many teeth at its head as its number says, so that it
- * is told by touch of the eye and not by colour; the heading, the measures, and the sentence behind them.
+ * Sets a tier of control: a rail down its left edge with as many teeth at its head as its number says, so
+ * that it is told by touch of the eye and not by colour; the heading, the measures, and the sentence behind
+ * them.
  */
 final class TierSetting {
     /** Of the type size: how far the text stands in from the rail. */
@@ -64,7 +65,8 @@ final class TierSetting {
                 }
                 strip.draw().draw(pen, top);
             };
-            // the first tier of a section is where it divides best: what is seen on one panel, what is done on the next
+            // the first tier of a section is where it divides best: what is seen on one panel, what is done
+            // on the next
             long breaking = first && teeth == 1 ? Cost.DIVIDED : strip.breaking();
             railed.add(new Strip(strip.gap(), strip.opens(), breaking, strip.units(), strip.keep(), draw));
         }

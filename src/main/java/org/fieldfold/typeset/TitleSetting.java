@@ -3,7 +3,9 @@ package org.fieldfold.typeset;
 import java.util.List;
 import org.fieldfold.manuscript.Block;
 
-/** Sets the title of a section, large and in ink, with what stands beneath it; and headings inside a section. */
+/**
+ * Sets the title of a section, large and in ink, with what stands beneath it; and headings inside a section.
+ */
 final class TitleSetting {
     /** Half lines from baseline to baseline of a title. */
     private static final int ROW = 3;
@@ -24,7 +26,8 @@ final class TitleSetting {
         return Choice.only(title.origin(), List.of(Strip.opening(3, nameUnits + 2 * beneath.count(), true,
                 (pen, top) -> {
                     for (int i = 0; i < name.count(); i++) {
-                        name.draw(pen, i, pen.left(), leading.baseline(top, ROW * (i + 1)), stick.ink(), heading);
+                        name.draw(pen, i, pen.left(), leading.baseline(top, ROW * (i + 1)), stick.ink(),
+                                heading);
                     }
                     for (int i = 0; i < beneath.count(); i++) {
                         double baseline = leading.baseline(top, nameUnits + 2 * (i + 1));

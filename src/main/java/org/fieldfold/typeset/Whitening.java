@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Shares out the room that is left on a panel once its blocks are chosen. Drawings have already grown; now the white
- * between groups grows, everywhere by the same, and what is left then stays at the foot. A panel with springs gives
- * all of it to them.
+ * Shares out the room that is left on a panel once its blocks are chosen. Drawings have already grown; now
+ * the white between groups grows, everywhere by the same, and what is left then stays at the foot. A panel
+ * with springs gives all of it to them.
  */
 final class Whitening {
     /** The most half lines by which the white between groups grows. */

@@ -7,8 +7,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.fieldfold.prose.Run;
 
 /**
- * Texts that were cut into words and broken into lines before. Most texts of a guide come back: at the next size, on
- * the copy for the next office.
+ * Texts that were cut into words and broken into lines before. Most texts of a guide come back: at the next
+ * size, on the copy for the next office.
  */
 final class WordCase {
     private record Text(List<Run> runs, Voice voice) {}

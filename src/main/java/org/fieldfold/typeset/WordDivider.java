@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Divides a word that is wider than its column, between any two characters, because nothing is ever cut off. */
+/**
+ * Divides a word that is wider than its column, between any two characters, because nothing is ever cut off.
+ */
 final class WordDivider {
     private final TypeMetrics metrics;
     private final double room;

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import org.fieldfold.prose.Run;
 
-/** Cuts runs into words: at spaces, after dashes and '/', never where {@link Bindings} holds things together. */
+/**
+ * Cuts runs into words: at spaces, after dashes and '/', never where {@link Bindings} holds things together.
+ */
 final class WordSplitter {
     private static final double ATTACHED = 0.08;
     private static final double AFTER_MARK = 0.03;
@@ -120,7 +122,8 @@ final class WordSplitter {
         }
         String before = token(glyphs, at, -1);
         String after = token(glyphs, at, 1);
-        return Bindings.opens(before + new String(Character.toChars(glyphs.get(at).code)) + after, before.length());
+        return Bindings.opens(before + new String(Character.toChars(glyphs.get(at).code)) + after,
+                before.length());
     }
 
     private Word word(List<Glyph> glyphs, Optional<Glyph> space, double penalty) {

@@ -33,7 +33,8 @@ class AllotmentTest {
 
     @Test
     void aLongSectionTakesTheSparePanel() {
-        List<Allotment.Group> groups = best(3, 4, group -> group.from() == 1 && group.panels() == 1 ? 100 : 1);
+        List<Allotment.Group> groups = best(3, 4, group -> group.from() == 1 && group.panels() == 1 ? 100
+                : 1);
         assertEquals(2, groups.get(1).panels());
     }
 
@@ -42,12 +43,14 @@ class AllotmentTest {
         assertTrue(best(3, 3, group -> group.to() - group.from() > 1 ? 0 : 9).stream()
                 .allMatch(group -> group.to() == group.from() + 1));
         List<Allotment.Group> crowded = best(4, 3, group -> 10 * (group.to() - group.from() - 1) + 1);
-        assertEquals(List.of(1, 1, 2), crowded.stream().map(group -> group.to() - group.from()).sorted().toList());
+        assertEquals(List.of(1, 1, 2),
+                crowded.stream().map(group -> group.to() - group.from()).sorted().toList());
     }
 
     /** Prices are as good as random, but the same whenever a group is asked for. */
     @Property(tries = 300)
-    void nothingIsCheaper(@ForAll @IntRange(min = 1, max = 6) int sections, @ForAll @IntRange(min = 1, max = 6) int panels,
+    void nothingIsCheaper(@ForAll @IntRange(min = 1, max = 6) int sections, @ForAll @IntRange(min = 1,
+            max = 6) int panels,
             @ForAll @IntRange(min = 0, max = 1_000_000) int seed) {
         Allotment.Price price = group -> new java.util.Random(seed + 31L * group.hashCode()).nextInt(1000);
         long found = best(sections, panels, price).stream().mapToLong(price::of).sum();
@@ -66,7 +69,8 @@ class AllotmentTest {
                 if (allowed) {
                     long rest = cheapest(to, panel + count, sections, panels, price);
                     if (rest != Long.MAX_VALUE) {
-                        best = Math.min(best, rest + price.of(new Allotment.Group(section, to, panel, count)));
+                        best = Math.min(best, rest + price.of(new Allotment.Group(section, to, panel,
+                                count)));
                     }
                 }
             }

@@ -3,7 +3,8 @@ package org.fieldfold.typeset;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Tries every way of every block and every panel for every strip, with the costs of {@link Cost} added up plainly. */
+/** Tries every way of every block and every panel for every strip,
+        with the costs of {@link Cost} added up plainly. */
 final class BruteFill {
     private final List<Choice> blocks;
     private final int[] rooms;
@@ -39,7 +40,8 @@ final class BruteFill {
             }
             return;
         }
-        for (int panel = panels.isEmpty() ? 0 : panels.get(panels.size() - 1); panel < rooms.length; panel++) {
+        for (int panel = panels.isEmpty() ? 0
+                : panels.get(panels.size() - 1); panel < rooms.length; panel++) {
             List<Integer> more = new ArrayList<>(panels);
             more.add(panel);
             choosePanels(strips, more, cost);

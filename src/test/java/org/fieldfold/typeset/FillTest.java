@@ -24,7 +24,8 @@ class FillTest {
     private static Choice.Way way(long cost, int... units) {
         List<Strip> strips = new ArrayList<>();
         for (int unit : units) {
-            strips.add(strips.isEmpty() ? Strip.opening(1, unit, false, NOTHING) : Strip.following(unit, NOTHING));
+            strips.add(strips.isEmpty() ? Strip.opening(1, unit, false, NOTHING) : Strip.following(unit,
+                    NOTHING));
         }
         return new Choice.Way(cost, cost > 0, strips);
     }
@@ -33,7 +34,8 @@ class FillTest {
     void takesTheFullFormsWhileTheyFit() {
         Choice block = block(way(0, 6), way(Cost.BRIEF, 2));
         assertEquals(List.of(0, 0), Fill.best(List.of(block, block), 13).ways());
-        assertEquals(1, Fill.best(List.of(block, block), 12).ways().stream().mapToInt(Integer::intValue).sum());
+        assertEquals(1, Fill.best(List.of(block, block),
+                12).ways().stream().mapToInt(Integer::intValue).sum());
         assertEquals(List.of(1, 1), Fill.best(List.of(block, block), 5).ways());
     }
 
@@ -53,11 +55,13 @@ class FillTest {
     @Test
     void divisionBetweenBlocksIsCheaperThanInside() {
         Filling filling = Fill.best(List.of(block(way(0, 4, 2, 2)), block(way(0, 4, 2, 2))), 13, 13);
-        assertEquals(List.of(0, 0, 0, 1, 1, 1), filling.strips().stream().map(Filling.Placed::panel).toList());
+        assertEquals(List.of(0, 0, 0, 1, 1, 1),
+                filling.strips().stream().map(Filling.Placed::panel).toList());
     }
 
     @Property(tries = 400)
-    void nothingIsCheaper(@ForAll("problems") List<Choice> blocks, @ForAll("panels") List<Integer> capacities) {
+    void nothingIsCheaper(@ForAll("problems") List<Choice> blocks,
+            @ForAll("panels") List<Integer> capacities) {
         int[] rooms = capacities.stream().mapToInt(Integer::intValue).toArray();
         Filling filling = Fill.best(blocks, rooms);
         assertEquals(new BruteFill(blocks, rooms).cheapest(), filling.cost());
@@ -65,7 +69,8 @@ class FillTest {
     }
 
     @Property(tries = 200)
-    void stripsStandInOrderAndApart(@ForAll("problems") List<Choice> blocks, @ForAll("panels") List<Integer> rooms) {
+    void stripsStandInOrderAndApart(@ForAll("problems") List<Choice> blocks,
+            @ForAll("panels") List<Integer> rooms) {
         Filling filling = Fill.best(blocks, rooms.stream().mapToInt(Integer::intValue).toArray());
         for (int i = 1; i < filling.strips().size(); i++) {
             Filling.Placed before = filling.strips().get(i - 1);
@@ -86,8 +91,10 @@ class FillTest {
                 Arbitraries.integers().between(1, 6), Arbitraries.of(true, false, false),
                 Arbitraries.of(0L, Cost.DIVIDED, Cost.DIVIDED + Cost.INSIDE))
                 .as((gap, units, keep, breaking) -> new Strip(gap, true, breaking, units, keep, NOTHING));
-        Arbitrary<Choice.Way> way = Combinators.combine(Arbitraries.of(0L, Cost.PLATE, Cost.BRIEF, Cost.DROPPED),
-                strip.list().ofMinSize(1).ofMaxSize(2)).as((cost, strips) -> new Choice.Way(cost, cost > 0, strips));
+        Arbitrary<Choice.Way> way = Combinators.combine(Arbitraries.of(0L, Cost.PLATE, Cost.BRIEF,
+                Cost.DROPPED),
+                strip.list().ofMinSize(1).ofMaxSize(2)).as((cost, strips) -> new Choice.Way(cost, cost > 0,
+                strips));
         Arbitrary<Choice> block = Combinators.combine(way.list().ofMinSize(1).ofMaxSize(3),
                 Arbitraries.of(true, false, false)).as(FillTest::alike);
         return block.list().ofMinSize(1).ofMaxSize(4);

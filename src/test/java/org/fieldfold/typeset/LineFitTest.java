@@ -55,7 +55,8 @@ class LineFitTest {
     }
 
     @Property(tries = 500)
-    void isNeverWorseThanFillingGreedily(@ForAll("texts") String text, @ForAll @IntRange(min = 4, max = 40) int measure) {
+    void isNeverWorseThanFillingGreedily(@ForAll("texts") String text, @ForAll @IntRange(min = 4,
+            max = 40) int measure) {
         List<Word> words = words(text);
         List<int[]> greedy = greedy(words, measure * 500);
         List<int[]> fitted = ends(words, LineFit.fit(words, measure * 500));
@@ -64,7 +65,8 @@ class LineFitTest {
     }
 
     @Property(tries = 300)
-    void isTheBestOfAllWays(@ForAll("shortTexts") String text, @ForAll @IntRange(min = 4, max = 20) int measure) {
+    void isTheBestOfAllWays(@ForAll("shortTexts") String text, @ForAll @IntRange(min = 4,
+            max = 20) int measure) {
         List<Word> words = words(text);
         double best = cheapest(words, measure * 500);
         List<int[]> fitted = ends(words, LineFit.fit(words, measure * 500));
@@ -171,7 +173,8 @@ class LineFitTest {
     private static Arbitrary<String> text(int most) {
         Arbitrary<String> word = Arbitraries.oneOf(
                 Arbitraries.strings().withCharRange('a', 'z').ofMinLength(1).ofMaxLength(12),
-                Arbitraries.of("5–10 %", "20 to 30 %", "and/or", "hump-backed", "¼ mile", "–", "≥ 5", "3 mm", "2-3 days"));
+                Arbitraries.of("5–10 %", "20 to 30 %", "and/or", "hump-backed", "¼ mile", "–", "≥ 5", "3 mm",
+                "2-3 days"));
         return word.list().ofMinSize(0).ofMaxSize(most).map(list -> list.stream().collect(Collectors.joining(" ")));
     }
 }

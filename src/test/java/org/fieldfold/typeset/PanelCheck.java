@@ -9,7 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What holds for every set panel: nothing outside the live area, nothing over anything else, black on white. */
+/** What holds for every set panel: nothing outside the live area, nothing over anything else,
+        black on white. */
 final class PanelCheck {
     private static final double SLACK = 0.01;
 
@@ -67,9 +68,11 @@ final class PanelCheck {
             } else if (mark instanceof Mark.Words words) {
                 Rectangle2D box = bounds(words).orElseThrow();
                 if (words.ink().equals(Mark.Ink.WHITE)) {
-                    assertTrue(fills.stream().anyMatch(fill -> fill.contains(box)), "white on white: " + words);
+                    assertTrue(fills.stream().anyMatch(fill -> fill.contains(box)), "white on white: "
+                            + words);
                 } else {
-                    assertTrue(fills.stream().noneMatch(fill -> fill.intersects(box)), "ink on ink: " + words);
+                    assertTrue(fills.stream().noneMatch(fill -> fill.intersects(box)), "ink on ink: "
+                            + words);
                 }
             }
         }
@@ -84,9 +87,11 @@ final class PanelCheck {
                 for (Mark other : panel.marks()) {
                     if (other instanceof Mark.Words words) {
                         // from the foot to the height of small letters
-                        Rectangle2D letters = new Rectangle2D.Double(words.x(), words.baseline() - 0.5 * words.size(),
+                        Rectangle2D letters = new Rectangle2D.Double(words.x(),
+                                words.baseline() - 0.5 * words.size(),
                                 width(words), 0.5 * words.size());
-                        assertFalse(letters.intersects(rule), "panel " + panel.reading() + ": " + stroke + " through " + words);
+                        assertFalse(letters.intersects(rule), "panel " + panel.reading() + ": " + stroke
+                                + " through " + words);
                     }
                 }
             }
@@ -99,7 +104,8 @@ final class PanelCheck {
 
     private Optional<Rectangle2D> bounds(Mark mark) {
         if (mark instanceof Mark.Words words) {
-            return Optional.of(new Rectangle2D.Double(words.x(), words.baseline() - 0.72 * words.size(), width(words),
+            return Optional.of(new Rectangle2D.Double(words.x(), words.baseline() - 0.72 * words.size(),
+                    width(words),
                     0.92 * words.size()));
         } else if (mark instanceof Mark.Box box) {
             double out = box.outline().isPresent() ? box.lineWidth() / 2 : 0;
@@ -110,7 +116,8 @@ final class PanelCheck {
                     Math.min(stroke.y1(), stroke.y2()), Math.abs(stroke.x2() - stroke.x1()) + 1e-4,
                     Math.abs(stroke.y2() - stroke.y1()) + 1e-4));
         } else if (mark instanceof Mark.Drawing drawing) {
-            return Optional.of(new Rectangle2D.Double(drawing.x(), drawing.y(), drawing.width(), drawing.height()));
+            return Optional.of(new Rectangle2D.Double(drawing.x(), drawing.y(), drawing.width(),
+                    drawing.height()));
         } else if (mark instanceof Mark.SquareCode code) {
             return Optional.of(new Rectangle2D.Double(code.x(), code.y(), code.size(), code.size()));
         } else if (mark instanceof Mark.Shape shape) {

@@ -24,8 +24,10 @@ final class PanelSvg {
                 + "height=\"%.2f\" viewBox=\"0 0 %.2f %.2f\"><rect width=\"100%%\" height=\"100%%\" fill=\"#fff\"/>%n",
                 width * panels.size(), height, width * panels.size(), height));
         for (int i = 0; i < panels.size(); i++) {
-            svg.out.append(String.format(Locale.ROOT, "<g transform=\"translate(%.2f 0)\">%n<rect width=\"%.2f\" "
-                    + "height=\"%.2f\" fill=\"none\" stroke=\"#bbb\" stroke-width=\".3\"/>%n", i * width, width, height));
+            svg.out.append(String.format(Locale.ROOT,
+                    "<g transform=\"translate(%.2f 0)\">%n<rect width=\"%.2f\" "
+                    + "height=\"%.2f\" fill=\"none\" stroke=\"#bbb\" stroke-width=\".3\"/>%n", i * width,
+                    width, height));
             for (Mark mark : panels.get(i).marks()) {
                 svg.mark(mark);
             }
@@ -38,16 +40,22 @@ final class PanelSvg {
     private void mark(Mark mark) throws IOException {
         if (mark instanceof Mark.Words words) {
             Shape outline = type.glyphs(words.face(), words.text()).getOutline();
-            out.append(String.format(Locale.ROOT, "<path transform=\"translate(%.3f %.3f) scale(%.5f)\" fill=\"%s\" "
-                    + "d=\"%s\"/>%n", words.x(), words.baseline(), words.size() / 1000, words.ink().rgb(), path(outline)));
+            out.append(String.format(Locale.ROOT,
+                    "<path transform=\"translate(%.3f %.3f) scale(%.5f)\" fill=\"%s\" "
+                    + "d=\"%s\"/>%n", words.x(), words.baseline(), words.size() / 1000, words.ink().rgb(),
+                    path(outline)));
         } else if (mark instanceof Mark.Stroke stroke) {
             out.append(String.format(Locale.ROOT, "<line x1=\"%.3f\" y1=\"%.3f\" x2=\"%.3f\" y2=\"%.3f\" "
-                    + "stroke=\"%s\" stroke-width=\"%.3f\"/>%n", stroke.x1(), stroke.y1(), stroke.x2(), stroke.y2(),
+                    + "stroke=\"%s\" stroke-width=\"%.3f\"/>%n", stroke.x1(), stroke.y1(), stroke.x2(),
+                    stroke.y2(),
                     stroke.ink().rgb(), stroke.width()));
         } else if (mark instanceof Mark.Box box) {
-            out.append(String.format(Locale.ROOT, "<rect x=\"%.3f\" y=\"%.3f\" width=\"%.3f\" height=\"%.3f\" "
-                    + "fill=\"%s\" stroke=\"%s\" stroke-width=\"%.3f\"/>%n", box.x(), box.y(), box.width(), box.height(),
-                    box.fill().map(Mark.Ink::rgb).orElse("none"), box.outline().map(Mark.Ink::rgb).orElse("none"),
+            out.append(String.format(Locale.ROOT,
+                    "<rect x=\"%.3f\" y=\"%.3f\" width=\"%.3f\" height=\"%.3f\" "
+                    + "fill=\"%s\" stroke=\"%s\" stroke-width=\"%.3f\"/>%n", box.x(), box.y(), box.width(),
+                    box.height(),
+                    box.fill().map(Mark.Ink::rgb).orElse("none"),
+                    box.outline().map(Mark.Ink::rgb).orElse("none"),
                     box.lineWidth()));
         } else if (mark instanceof Mark.Shape shape) {
             StringBuilder points = new StringBuilder();
@@ -56,19 +64,23 @@ final class PanelSvg {
         } else if (mark instanceof Mark.Drawing drawing) {
             drawing(drawing);
         } else if (mark instanceof Mark.SquareCode code) {
-            out.append(String.format(Locale.ROOT, "<rect x=\"%.3f\" y=\"%.3f\" width=\"%.3f\" height=\"%.3f\" "
+            out.append(String.format(Locale.ROOT,
+                    "<rect x=\"%.3f\" y=\"%.3f\" width=\"%.3f\" height=\"%.3f\" "
                     + "fill=\"#999\"/>%n", code.x(), code.y(), code.size(), code.size()));
         }
     }
 
     private void drawing(Mark.Drawing drawing) throws IOException {
         Path file = Path.of("content/figures/" + drawing.figure() + ".svg");
-        String place = String.format(Locale.ROOT, "x=\"%.3f\" y=\"%.3f\" width=\"%.3f\" height=\"%.3f\"", drawing.x(),
+        String place = String.format(Locale.ROOT, "x=\"%.3f\" y=\"%.3f\" width=\"%.3f\" height=\"%.3f\"",
+                drawing.x(),
                 drawing.y(), drawing.width(), drawing.height());
         if (Files.exists(file)) {
             String svg = Files.readString(file).replaceFirst("(?s)^.*?<svg", "<svg");
-            String head = svg.substring(0, svg.indexOf('>')).replaceAll("\\s(width|height|x|y)=\"[^\"]*\"", "");
-            out.append(head.replaceFirst("<svg", "<svg " + place)).append(svg.substring(svg.indexOf('>'))).append('\n');
+            String head = svg.substring(0, svg.indexOf('>')).replaceAll("\\s(width|height|x|y)=\"[^\"]*\"",
+                    "");
+            out.append(head.replaceFirst("<svg", "<svg "
+                    + place)).append(svg.substring(svg.indexOf('>'))).append('\n');
         } else {
             out.append("<rect " + place + " fill=\"#eee\" stroke=\"#888\" stroke-width=\".5\"/>\n");
         }

@@ -40,25 +40,32 @@ final class Samples {
     }
 
     static Section beetle(int tab) {
-        return new Section("colorado-potato-beetle", Section.Kind.ENTRY, tab, "Colorado potato beetle", List.of(
+        return new Section("colorado-potato-beetle", Section.Kind.ENTRY, tab, "Colorado potato beetle",
+                List.of(
                 new Block.Title(List.of(Run.plain("Colorado potato beetle")),
                         List.of(Run.name("Leptinotarsa decemlineata"), Run.plain(" (Say, 1824)")), span()),
                 new Block.Plates(List.of(
-                        new Block.Plate("colorado-potato-beetle-adult", "adult", "A round beetle with ten stripes.",
+                        new Block.Plate("colorado-potato-beetle-adult", "adult",
+                        "A round beetle with ten stripes.",
                                 Optional.of(new Block.Plate.Length(9, 11))),
                         new Block.Plate("colorado-potato-beetle-larva", "large larva", "A hump-backed larva.",
                                 Optional.of(new Block.Plate.Length(6, 12)))), span()),
-                paragraph(Run.strong("Look for"), Run.plain(" leaves stripped from the edge in; black droppings; "
+                paragraph(Run.strong("Look for"),
+                Run.plain(" leaves stripped from the edge in; black droppings; "
                         + "orange eggs in rafts under leaves.")),
-                paragraph(Run.strong("Not this:"), Run.plain(" lady beetle larvae are gray, quick, and eat the eggs. "
+                paragraph(Run.strong("Not this:"),
+                Run.plain(" lady beetle larvae are gray, quick, and eat the eggs. "
                         + "Leave them.")),
-                new Block.CountBox(List.of(Run.strong("Count"), Run.plain(" beetles on 50 stems: 10 stops in a V, "
-                        + "5 stems each, every 7 days from emergence.")), "act at", "50", "adults", 10, span()),
+                new Block.CountBox(List.of(Run.strong("Count"),
+                Run.plain(" beetles on 50 stems: 10 stops in a V, "
+                        + "5 stems each, every 7 days from emergence.")), "act at", "50", "adults", 10,
+                        span()),
                 paragraph(Run.plain("or 75 large larvae, or 200 small ones. Before bloom plants stand 20–30 % leaf "
                         + "loss; after it, 5–10 %.")),
                 tier(1, "1 Cultural", "", "Plant ¼ mile from last year’s field.",
                         "Straw between rows; pull volunteers."),
-                tier(2, "2 Exclusion and natural enemies", "", "Row cover on hoops from planting until bloom; not "
+                tier(2, "2 Exclusion and natural enemies", "",
+                "Row cover on hoops from planting until bloom; not "
                         + "where beetles wintered.", "Pick adults and crush eggs in small plots."),
                 tier(3, "3 Insecticide, last — only past the count", "Change group with each generation.",
                         "spinosad (group 5), listed for organic use by product",
@@ -74,13 +81,17 @@ final class Samples {
                         List.of(Run.name("Empoasca fabae"), Run.plain(" (Harris, 1841)")), span()),
                 new Block.Plates(List.of(new Block.Plate("potato-leafhopper-adult", "adult", "A green wedge.",
                         Optional.of(new Block.Plate.Length(3, 3.5)))), span()),
-                paragraph(Run.strong("Look for"), Run.plain(" yellow V-shaped burn at the leaf tip; leaves curl up.")),
+                paragraph(Run.strong("Look for"),
+                Run.plain(" yellow V-shaped burn at the leaf tip; leaves curl up.")),
                 new Block.Heading(2, List.of(Run.plain("When it pays to act")), span()),
                 new Block.Grid("", List.of(List.of(Run.plain("Crop")), List.of(Run.plain("Stage")),
                         List.of(Run.plain("Per leaf"))), List.of(
-                        List.of(List.of(Run.plain("potato")), List.of(Run.plain("before bloom")), List.of(Run.plain("1"))),
-                        List.of(List.of(Run.plain("eggplant")), List.of(Run.plain("any")), List.of(Run.plain("0.5"))),
-                        List.of(List.of(Run.plain("bean")), List.of(Run.plain("two leaves")), List.of(Run.plain("12")))),
+                        List.of(List.of(Run.plain("potato")), List.of(Run.plain("before bloom")),
+                        List.of(Run.plain("1"))),
+                        List.of(List.of(Run.plain("eggplant")), List.of(Run.plain("any")),
+                        List.of(Run.plain("0.5"))),
+                        List.of(List.of(Run.plain("bean")), List.of(Run.plain("two leaves")),
+                        List.of(Run.plain("12")))),
                         span()),
                 new Block.Items(false, List.of(List.of(Run.plain("Turn the leaf; nymphs run sideways.")),
                         List.of(Run.plain("Sweep 20 times in the row and divide by 20."))), span()),
@@ -92,11 +103,14 @@ final class Samples {
 
     static Section cover() {
         return new Section("cover", Section.Kind.COVER, 0, "Cover", List.of(
-                new Block.Title(List.of(Run.plain("Potato and eggplant")), List.of(Run.plain("Find it, count it, decide")),
+                new Block.Title(List.of(Run.plain("Potato and eggplant")),
+                List.of(Run.plain("Find it, count it, decide")),
                         span()),
                 paragraph(Run.plain("A pocket guide for field growers: three pests, each on one panel.")),
-                paragraph(Run.strong("Holds until"), Run.plain(" 31 January 2028. Then ask for the new one.")),
-                paragraph(Run.strong("Ask the Lowbridge County Office"), Run.plain(" 555-0111, Monday to Friday, "
+                paragraph(Run.strong("Holds until"),
+                Run.plain(" 31 January 2028. Then ask for the new one.")),
+                paragraph(Run.strong("Ask the Lowbridge County Office"),
+                Run.plain(" 555-0111, Monday to Friday, "
                         + "8 to noon"))), span());
     }
 
@@ -111,13 +125,15 @@ final class Samples {
                 new Block.Heading(2, List.of(Run.plain("The three tiers")), span()),
                 tier(1, "1 Cultural", "", "How and where the crop is grown."),
                 tier(2, "2 Exclusion and natural enemies", "", "Covers, nets, and those that eat the pest."),
-                tier(3, "3 Insecticide, last", "The label on the container decides.", "Only past the count.")), span());
+                tier(3, "3 Insecticide, last", "The label on the container decides.",
+                "Only past the count.")), span());
     }
 
     static Section contact() {
         return new Section("contact", Section.Kind.CONTACT, 0, "Ask", List.of(
                 new Block.Title(List.of(Run.plain("Not sure? Ask")), List.of(), span()),
-                paragraph(Run.strong("Lowbridge County Office"), Run.plain(", 12 Mill Lane, Lowbridge. 555-0111, "),
+                paragraph(Run.strong("Lowbridge County Office"),
+                Run.plain(", 12 Mill Lane, Lowbridge. 555-0111, "),
                         Run.plain("lowbridge@marrowvalley.example").to("mailto:lowbridge@marrowvalley.example")),
                 paragraph(Run.plain("Flag it, count again in 2–3 days, send a photograph with crop, place, date and "
                         + "count.")),
@@ -126,16 +142,21 @@ final class Samples {
                         List.of(Run.plain("The label on the container is the law.")),
                         List.of(Run.plain("Ask your county office or a licensed applicator before using any "
                                 + "insecticide.")),
-                        List.of(Run.plain("Keep every insecticide locked, out of reach of children."))), 2, span()),
-                new Block.Code("https://handbook.marrowvalley.example/2027", List.of(Run.plain("The whole handbook, "
+                        List.of(Run.plain("Keep every insecticide locked, out of reach of children."))), 2,
+                        span()),
+                new Block.Code("https://handbook.marrowvalley.example/2027",
+                List.of(Run.plain("The whole handbook, "
                         + "also offline")), span()),
-                new Block.Notice(List.of(Run.strong("Demonstration, not advice."), Run.plain(" The region, its offices "
+                new Block.Notice(List.of(Run.strong("Demonstration, not advice."),
+                Run.plain(" The region, its offices "
                         + "and its weather are invented.")), span())), span());
     }
 
     static Manuscript guide(Section... sections) {
-        return new Manuscript("potato", "Potato and eggplant", "en", 2027, "31 January 2028", Optional.empty(),
-                List.of(Run.strong("The label is the law."), Run.plain(" Demonstration, not advice.")), "#7a2a18",
+        return new Manuscript("potato", "Potato and eggplant", "en", 2027, "31 January 2028",
+                Optional.empty(),
+                List.of(Run.strong("The label is the law."), Run.plain(" Demonstration, not advice.")),
+                "#7a2a18",
                 new Manuscript.TypeRange(7.5, 9), List.of(sections));
     }
 
@@ -143,7 +164,8 @@ final class Samples {
     static List<Frame> frames(int count, double widthIn, double heightIn) {
         List<Frame> frames = new ArrayList<>();
         for (int i = 1; i <= count; i++) {
-            Frame.Place place = i == 1 ? Frame.Place.FIRST : i == count ? Frame.Place.LAST : Frame.Place.INNER;
+            Frame.Place place = i == 1 ? Frame.Place.FIRST : i == count ? Frame.Place.LAST
+                    : Frame.Place.INNER;
             frames.add(new Frame(i, place, 8.5, 18, widthIn * 72 - 17, heightIn * 72 - 36));
         }
         return frames;

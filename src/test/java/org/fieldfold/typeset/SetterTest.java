@@ -52,7 +52,8 @@ class SetterTest {
         assertReadsAsWritten(sample(), guide);
     }
 
-    /** What is read aloud is the manuscript, word for word, but for the year, the code's address and the foot. */
+    /** What is read aloud is the manuscript, word for word, but for the year,
+            the code's address and the foot. */
     static void assertReadsAsWritten(Manuscript manuscript, SetGuide guide) {
         List<String> aloud = new ArrayList<>(Reading.aloud(guide));
         List<String> added = new ArrayList<>();
@@ -65,7 +66,8 @@ class SetterTest {
                 added.add(word);
             }
         }
-        assertEquals(written.size(), at, "lost from here: " + written.subList(at, Math.min(written.size(), at + 8)));
+        assertEquals(written.size(), at, "lost from here: " + written.subList(at, Math.min(written.size(), at
+                + 8)));
         added.removeIf("handbook.marrowvalley.example/2027"::equals);
         assertTrue(String.join(" ", added).matches("(2027)?( ?31 January 2028)?"
                 + "( ?The label is the law[.] Demonstration, not advice[.])?"), added.toString());
@@ -94,7 +96,8 @@ class SetterTest {
     }
 
     private static Manuscript retyped(Manuscript m, double smallest, double largest) {
-        return new Manuscript(m.id(), m.title(), m.language(), m.year(), m.holdsUntil(), m.proof(), m.foot(), m.ink(),
+        return new Manuscript(m.id(), m.title(), m.language(), m.year(), m.holdsUntil(), m.proof(), m.foot(),
+                m.ink(),
                 new Manuscript.TypeRange(smallest, largest), m.sections());
     }
 
@@ -148,7 +151,8 @@ class SetterTest {
 
     @Test
     void moreEntriesThanPanelsShare() {
-        Manuscript guide = Samples.guide(entry(1, sentences(3, "")), entry(2, sentences(4, "")), entry(3, sentences(5, "")));
+        Manuscript guide = Samples.guide(entry(1, sentences(3, "")), entry(2, sentences(4, "")), entry(3,
+                sentences(5, "")));
         List<Frame> frames = Samples.frames(2, 2.75, 8.5);
         SetGuide set = SETTER.setOn(guide, frames);
         assertEquals(List.of(), set.findings());
@@ -192,7 +196,8 @@ class SetterTest {
         for (SetPanel panel : guide.panels()) {
             for (Mark mark : panel.marks()) {
                 // what stands centred in a black or ruled box keeps its own middle
-                if (mark instanceof Mark.Words words && words.ink().equals(Mark.Ink.BLACK) && words.tag().isPresent()) {
+                if (mark instanceof Mark.Words words && words.ink().equals(Mark.Ink.BLACK)
+                        && words.tag().isPresent()) {
                     double rows = (words.baseline() + leading.drop() - frames.get(0).top()) / leading.half();
                     assertTrue(Math.abs(rows - Math.rint(rows)) < 1e-6, words + " at row " + rows);
                 }

@@ -23,8 +23,10 @@ class WordSplitterTest {
     /** {@code |} stands where a line may end. */
     @ParameterizedTest
     @ValueSource(strings = {
-        "ten |beetles", "20–30 % |of |leaves", "5–|", "about |5 mm", "5–10 mm |long", "¼ mile |away", "2-3 days",
-        "2½ in |deep", "hump-|backed", "V-walk", "edge/|row |count", "and/or", "≥ 5 |larvae", "spring – |or |fall",
+        "ten |beetles", "20–30 % |of |leaves", "5–|", "about |5 mm", "5–10 mm |long", "¼ mile |away",
+                "2-3 days",
+        "2½ in |deep", "hump-|backed", "V-walk", "edge/|row |count", "and/or", "≥ 5 |larvae",
+        "spring – |or |fall",
         "spring—|or |fall", "1/4 mile", "28 °C", "10 a.m.", "novaluron |(15) · |spinosad", "8 |to |noon",
         "https://field.|example/|2027", "ask@|marrow.|example", "fig. |5", "until |January 31, |2028",
         "31 January |2028", "May |be"
@@ -50,7 +52,8 @@ class WordSplitterTest {
     @Test
     void facesChangeInsideAWord() {
         Word word = split(Run.plain("("), Run.name("Perillus"), Run.plain("),")).get(0);
-        assertEquals(List.of(Face.REGULAR, Face.ITALIC, Face.REGULAR), word.pieces().stream().map(Piece::face).toList());
+        assertEquals(List.of(Face.REGULAR, Face.ITALIC, Face.REGULAR),
+                word.pieces().stream().map(Piece::face).toList());
         assertEquals(11 * 500, word.width());
     }
 
@@ -67,7 +70,8 @@ class WordSplitterTest {
 
     @Test
     void aCharacterThatTheTypeLacksIsSaidAndDrawnAsAQuestion() {
-        WordSplitter.Cut cut = WordSplitter.split(List.of(Run.plain("cold ☃ now")), Voice.TEXT, new FixedWidth());
+        WordSplitter.Cut cut = WordSplitter.split(List.of(Run.plain("cold ☃ now")), Voice.TEXT,
+                new FixedWidth());
         assertEquals("?", text(cut.words().get(1)));
         assertEquals(List.of(new WordSplitter.Missing(Face.REGULAR, 0x2603)), cut.missing());
     }
