@@ -30,7 +30,7 @@ final class Band {
     private static final double HEAD_OUT = 18 - 0.02 - DESCENT;
 
     /** The four edges. Along the left and the right one, type runs up the page. */
-    enum Edge { BOTTOM, LEFT, TOP, RIGHT }
+    enum Edge { TOP, BOTTOM, LEFT, RIGHT }
 
     private record Stretch(double from, double to) {}
 

@@ -33,7 +33,7 @@ final class Bands {
                 : y > height - 1 ? Optional.of(byEdge.get(Band.Edge.BOTTOM)) : Optional.empty();
     }
 
-    /** Bottom first, for that is where one looks for small print. */
+    /** Top first: the feet of panels are set down to the last point. */
     List<Band> all() {
         return List.copyOf(byEdge.values());
     }

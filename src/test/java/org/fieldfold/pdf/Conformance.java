@@ -12,7 +12,7 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.TestAssertion;
 
 /** Asks veraPDF whether a file keeps PDF/UA-1 and PDF/A-2a. */
-final class Conformance {
+public final class Conformance {
     static {
         VeraGreenfieldFoundryProvider.initialise();
     }
@@ -20,7 +20,7 @@ final class Conformance {
     private Conformance() {}
 
     /** What a file fails in, as clause, test and message; empty for a file that keeps both standards. */
-    static List<String> failures(byte[] pdf) {
+    public static List<String> failures(byte[] pdf) {
         Set<String> failures = new TreeSet<>();
         for (PDFAFlavour flavour : List.of(PDFAFlavour.PDFUA_1, PDFAFlavour.PDFA_2_A)) {
             try (PDFAParser parser = Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf),

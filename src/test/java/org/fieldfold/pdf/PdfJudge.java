@@ -26,7 +26,10 @@ import org.fieldfold.fold.Side;
  * is an artifact, that each piece of content can be found on its page, that links and figures say where they
  * are, and that nothing that is read stands outside the live areas. What it finds wrong is listed in words.
  */
-final class PdfJudge {
+public final class PdfJudge {
+    /** Letters such as j and an italic A begin a little left of the line's edge. */
+    private static final double OVERHANG = 0.5;
+
     private final Imposition imposition;
     private final PDDocument document;
     private final List<String> faults = new ArrayList<>();
@@ -44,9 +47,9 @@ final class PdfJudge {
     }
 
     /** What is wrong, and all text in reading order. */
-    record Verdict(List<String> faults, String text) {}
+    public record Verdict(List<String> faults, String text) {}
 
-    static Verdict judge(byte[] pdf, Imposition imposition) throws IOException {
+    public static Verdict judge(byte[] pdf, Imposition imposition) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             PdfJudge judge = new PdfJudge(imposition, document);
             judge.pages();
@@ -90,9 +93,8 @@ final class PdfJudge {
         for (PanelSlot slot : imposition.on(side)) {
             PageBox live = PanelFrame.of(slot, imposition.sheetHeight()).box(slot.live().left(),
                     slot.live().top(), slot.liveWidth(), slot.liveHeight());
-            double e = 0.05;
-            if (box.getMinX() >= live.left() - e && box.getMaxX() <= live.right() + e
-                    && box.getMinY() >= live.bottom() - e && box.getMaxY() <= live.top() + e) {
+            if (box.getMinX() >= live.left() - OVERHANG && box.getMaxX() <= live.right() + OVERHANG
+                    && box.getMinY() >= live.bottom() - OVERHANG && box.getMaxY() <= live.top() + OVERHANG) {
                 return slot.reading();
             }
         }
