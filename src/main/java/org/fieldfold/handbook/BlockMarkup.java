@@ -193,9 +193,15 @@ final class BlockMarkup {
         }
     }
 
+    /** A mail address may break behind its sign, and nowhere else. */
     private void linked(Run run, String... attributes) {
         out.open("a", attributes);
-        styled(run);
+        int at = run.link().startsWith("mailto:") ? run.text().indexOf('@') + 1 : 0;
+        if (at > 0) {
+            styled(new Run(run.text().substring(0, at), run.style(), ""));
+            out.empty("wbr");
+        }
+        styled(new Run(run.text().substring(at), run.style(), ""));
         out.close();
     }
 

@@ -26,6 +26,7 @@ final class Frame {
         resolver.setTemplateMode(TemplateMode.HTML);
         resolver.setCharacterEncoding("UTF-8");
         engine.setTemplateResolver(resolver);
+        engine.setDialect(new PlainDialect());
     }
 
     /** A page that carries its style and pictures in itself. */

@@ -8,6 +8,10 @@ final class PictureMarkup {
     /** Below this length, in mm, a bar has no room for ticks at its ends. */
     private static final double TICKED = 1.5;
 
+    /** Beyond these lengths, in mm, a bar would not stay true on a narrow screen: the figure alone says it. */
+    private static final double LONGEST = 80;
+    private static final double LONGEST_BESIDE = 35;
+
     private final Form form;
     private final Markup out;
 
@@ -18,18 +22,18 @@ final class PictureMarkup {
 
     void plates(Block.Plates plates, String barNote) {
         out.open("div", "class", "plates");
-        plates.plates().forEach(this::plate);
+        plates.plates().forEach(plate -> plate(plate, LONGEST));
         out.close();
         if (plates.plates().stream().anyMatch(plate -> plate.trueSize().isPresent())) {
             out.element("p", barNote, "class", "small");
         }
     }
 
-    private void plate(Block.Plate plate) {
+    private void plate(Block.Plate plate, double longest) {
         out.open("figure");
         form.picture(out, plate.figure(), plate.alt());
         out.open("figcaption");
-        plate.trueSize().ifPresent(this::bar);
+        plate.trueSize().filter(length -> length.to() <= longest).ifPresent(this::bar);
         out.element("span", Together.kept(plate.caption())).close().close();
     }
 
@@ -88,7 +92,7 @@ final class PictureMarkup {
     private void side(Block.Side side) {
         out.open("div", "class", "side");
         out.element("p", side.label(), "class", "label");
-        side.plate().ifPresent(this::plate);
+        side.plate().ifPresent(plate -> plate(plate, LONGEST_BESIDE));
         String href = side.link().isEmpty() ? "" : form.href(side.link()).orElse("");
         out.open("p", "class", "name");
         if (href.isEmpty()) {

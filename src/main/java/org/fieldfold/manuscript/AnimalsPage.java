@@ -38,7 +38,15 @@ final class AnimalsPage {
                 List.of(Run.plain(register.say("book.animals.which"))), origin));
         groups.forEach((order, tiles) -> {
             blocks.add(new Block.Heading(3, List.of(Run.strong(order.substring(order.indexOf('|') + 1))), origin));
-            blocks.add(new Block.Tiles(tiles, origin));
+            List<Block.Tile> drawn = tiles.stream().filter(tile -> tile.figure().isPresent()).toList();
+            blocks.add(new Block.Tiles(drawn, origin));
+            Line others = Line.of();
+            tiles.stream().filter(tile -> tile.figure().isEmpty()).forEach(tile -> others.plain(others.isEmpty()
+                    ? "" : " · ").add(Run.plain(tile.name()).to(tile.link())));
+            if (!others.isEmpty()) {
+                blocks.add(new Block.Facts(List.of(new Block.Fact(register.say("book.not-drawn"), others.runs())),
+                        origin));
+            }
         });
         return new Page(Places.ANIMALS, Page.Kind.LOOK, register.say("book.animals"), Places.LOOK,
                 List.of(new Page.Part("top", "", blocks)), origin);

@@ -33,7 +33,7 @@ final class CountPage {
                 blocks.add(new Block.Heading(3, Line.of().add(Run.strong(crop.value().name())
                         .to(Places.to(Places.crop(crop.value().id())))).runs(), origin));
                 blocks.add(new Block.Grid(register.say("book.count.caption", crop.value().name()), List.of(
-                        head("book.count.pest"), head("book.count.look"), head("book.count.act")), rows, origin));
+                        head("book.count.pest"), head("book.count.act")), rows, origin));
             }
         }
         return new Page(Places.COUNT, Page.Kind.COUNT, register.say("book.door.count"), Places.START,
@@ -43,23 +43,22 @@ final class CountPage {
     private List<List<List<Run>>> rows(String crop) {
         List<List<List<Run>>> rows = new ArrayList<>();
         for (PestEntry pest : register.pestsOf(crop)) {
-            List<Run> name = List.of(Run.strong(pest.names().common()).to(Places.to(pest.id()) + "/count"));
+            Line name = Line.of().add(Run.strong(pest.names().common()).to(Places.to(pest.id()) + "/count"));
             PublishedNumber published = new PublishedNumber(register, pest);
             Optional<Threshold> first = pest.thresholds().stream()
                     .filter(one -> one.crop().isEmpty() || one.crop().get().equals(crop))
                     .filter(one -> Audience.FIELD.among(one.audiences()) || Audience.TUNNEL.among(one.audiences()))
                     .filter(one -> pest.cardOf(one, PestCounts.audience(one)).isPresent()).findFirst();
-            rows.add(first.map(one -> List.of(name, List.of(Run.plain(published.words(one))),
-                    act(pest, one, published))).orElseGet(() -> List.of(name,
-                            List.of(Run.plain(register.say("book.count.see"))), List.of(Run.plain("–")))));
+            first.ifPresent(one -> name.plain(" " + published.words(one) + only(one)));
+            rows.add(List.of(name.runs(), first.map(published::onCard)
+                    .orElse(List.of(Run.plain(register.say("book.count.see"))))));
         }
         return rows;
     }
 
-    private List<Run> act(PestEntry pest, Threshold threshold, PublishedNumber published) {
-        Line line = Line.of().add(published.onCard(threshold));
+    private String only(Threshold threshold) {
         String only = reader.only(threshold.audiences());
-        return line.plain(only.isEmpty() ? "" : ". " + only + ".").runs();
+        return only.isEmpty() ? "" : " (" + only + ")";
     }
 
     private List<Run> head(String key) {

@@ -21,17 +21,19 @@ final class FinderPages {
     private final Register register;
     private final Span origin;
     private final List<PestEntry> pests;
+    private final Map<PlantPart, Map<DamageSign, List<PestEntry>>> damage;
 
     FinderPages(Register register) {
         this.register = register;
         this.origin = register.base().edition().at("title");
         this.pests = register.base().pests().values().stream().map(Placed::value).toList();
+        this.damage = damage(pests);
     }
 
     List<Page> pages() {
         List<Page> pages = new ArrayList<>();
         pages.add(look());
-        damage().forEach((part, signs) -> pages.add(part(part, signs)));
+        damage.forEach((part, signs) -> pages.add(part(part, signs)));
         pages.add(new AnimalsPage(register).page());
         pages.add(crops());
         for (Placed<Crop> crop : register.base().crops().values()) {
@@ -41,7 +43,7 @@ final class FinderPages {
     }
 
     /** Part of the plant, then sign, then the entries that do it. */
-    private Map<PlantPart, Map<DamageSign, List<PestEntry>>> damage() {
+    private static Map<PlantPart, Map<DamageSign, List<PestEntry>>> damage(List<PestEntry> pests) {
         Map<PlantPart, Map<DamageSign, List<PestEntry>>> all = new EnumMap<>(PlantPart.class);
         for (PestEntry pest : pests) {
             for (Damage seen : pest.damage()) {
@@ -57,7 +59,7 @@ final class FinderPages {
 
     private Page look() {
         List<Block.Tile> tiles = new ArrayList<>();
-        damage().forEach((part, signs) -> {
+        damage.forEach((part, signs) -> {
             Optional<String> figure = signs.values().stream().flatMap(List::stream)
                     .sorted(Comparator.comparing(pest -> -share(pest, part)))
                     .flatMap(pest -> register.damageFigure(pest.id()).stream()).findFirst().map(one -> one.id());
@@ -125,8 +127,8 @@ final class FinderPages {
                 register.figure(pest.id(), Optional.empty()), List.of(Run.plain(pest.damage().stream().findFirst()
                         .map(seen -> seen.text().pocket().words()).orElse(""))))).toList(), origin));
         List<Block.Fact> seen = new ArrayList<>();
-        damage().forEach((part, signs) -> signs.forEach((sign, all) -> {
-            List<PestEntry> here = all.stream().filter(entries::contains).toList();
+        damage.forEach((part, signs) -> signs.forEach((sign, all) -> {
+            List<PestEntry> here = all.stream().filter(pest -> pest.crops().contains(crop.id())).toList();
             if (!here.isEmpty()) {
                 seen.add(new Block.Fact(register.say("book.part-sign", register.phrases().word("part", part),
                         register.phrases().word("sign", sign)), links(here)));

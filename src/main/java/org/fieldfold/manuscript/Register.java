@@ -2,7 +2,9 @@ package org.fieldfold.manuscript;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Figure;
@@ -23,6 +25,7 @@ import org.fieldfold.source.Span;
 final class Register {
     private final ContentBase base;
     private final Phrases phrases;
+    private final Map<String, List<Figure>> figures = new HashMap<>();
 
     Register(ContentBase base, Phrases phrases) {
         this.base = base;
@@ -58,7 +61,12 @@ final class Register {
                 .or(() -> Optional.ofNullable(base.enemies().get(id)).map(enemy -> enemy.value().names()));
     }
 
+    /** The drawings of an entry, sorted once however often they are asked for. */
     List<Figure> figures(String id) {
+        return figures.computeIfAbsent(id, this::sorted);
+    }
+
+    private List<Figure> sorted(String id) {
         if (base.pests().containsKey(id)) {
             var pest = base.pests().get(id).value();
             return base.figuresOf(id, pest.figures(), pest.stages());
