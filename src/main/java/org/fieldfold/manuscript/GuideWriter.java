@@ -62,7 +62,7 @@ public final class GuideWriter {
     private List<Run> foot() {
         Line line = Line.of().strong(phrases.say("foot.label"));
         edition.notice().ifPresent(notice -> line.plain(" " + phrases.say("foot.demonstration")));
-        return line.runs();
+        return line.plain(" " + phrases.say("foot.holds", phrases.shortDate(edition.validUntil()))).runs();
     }
 
     private String ink(Guide guide) {

@@ -84,6 +84,11 @@ public final class Phrases {
         return say("day", day.getDayOfMonth(), say("month." + day.getMonthValue()));
     }
 
+    /** A date in few letters, as on the foot of a panel. */
+    public String shortDate(LocalDate date) {
+        return say("date", date.getDayOfMonth(), say("month.short." + date.getMonthValue()), date.getYear());
+    }
+
     /** A date as people of this language write it in a line of text. */
     public String date(LocalDate date) {
         return say("date", date.getDayOfMonth(), say("month." + date.getMonthValue()), date.getYear());

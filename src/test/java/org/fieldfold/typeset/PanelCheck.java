@@ -40,6 +40,9 @@ final class PanelCheck {
         Rectangle2D live = new Rectangle2D.Double(frame.left() - SLACK, frame.top() - SLACK,
                 frame.width() + 2 * SLACK, frame.height() + 2 * SLACK);
         for (Mark mark : panel.marks()) {
+            if (mark instanceof Mark.Words words && words.text().isBlank()) {
+                continue; // a space at the end of a line, kept for reading aloud, has no ink
+            }
             bounds(mark).ifPresent(box -> assertTrue(live.contains(box), "panel " + panel.reading() + " live "
                     + frame + " mark " + mark));
         }
