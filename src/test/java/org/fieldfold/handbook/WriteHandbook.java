@@ -3,6 +3,9 @@ package org.fieldfold.handbook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.fieldfold.check.Rulebook;
 import org.fieldfold.content.BaseLoader;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.manuscript.Phrases;
@@ -23,7 +26,10 @@ final class WriteHandbook {
             long start = processor();
             var files = Handbook.write(base, phrases, false);
             System.out.printf("%d files, %d ms of processor time%n", files.size(), (processor() - start) / 1_000_000);
-            for (HandbookFile file : files) {
+            List<HandbookFile> all = new ArrayList<>(files);
+            all.add(new HandbookFile("review/index.html", ReviewPage.write(base, Rulebook.check(base,
+                    base.edition().value().issued()), List.of(), false)));
+            for (HandbookFile file : all) {
                 Path path = Path.of(args[0], file.path());
                 Files.createDirectories(path.getParent());
                 Files.write(path, file.bytes());

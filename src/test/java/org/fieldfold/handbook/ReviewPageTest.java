@@ -1,0 +1,68 @@
+package org.fieldfold.handbook;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.fieldfold.entry.PestEntry;
+import org.fieldfold.entry.Placed;
+import org.fieldfold.source.Finding;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+
+class ReviewPageTest {
+    private static final Placed<PestEntry> LEEK_MOTH = Shipped.BASE.pests().get("leek-moth");
+    private static final Placed<PestEntry> ONION_THRIPS = Shipped.BASE.pests().get("onion-thrips");
+
+    private static byte[] page(boolean proof) {
+        return ReviewPage.write(Shipped.BASE, List.of(
+                Finding.info(ONION_THRIPS.at("names"), "rule-c", "third", ""),
+                Finding.error(LEEK_MOTH.at("thresholds"), "rule-b", "second", "mend it so"),
+                Finding.warning(LEEK_MOTH.at("names"), "rule-a", "first", "")), List.of(
+                new FitRow("onion-family", "letter", 4, "leek-moth", 0.8, 8.25, 1),
+                new FitRow("onion-family", "letter", 5, "onion-thrips", 1.04, 8.25, 3)), proof);
+    }
+
+    @Test
+    void groupsFindingsByFileInTheOrderOfTheirPlaces() {
+        Document page = Html.parse(new HandbookFile("review/index.html", page(false)));
+        assertEquals(List.of("content/pests/leek-moth.yaml", "content/pests/onion-thrips.yaml"),
+                Html.classed(page, "file").stream().map(Element::getTextContent).toList());
+        List<Element> findings = Html.all(Html.classed(page, "findings").get(0), "li");
+        assertEquals(List.of("warning", "error"), findings.stream().map(one -> one.getAttribute("class")).toList());
+        assertTrue(findings.get(1).getTextContent().contains("second rule-bmend it so"),
+                findings.get(1).getTextContent());
+    }
+
+    @Test
+    void putsTheFullestPanelFirstAndSaysThatItIsTooFull() {
+        Document page = Html.parse(new HandbookFile("review/index.html", page(false)));
+        Element first = Html.classed(page, "over").get(0);
+        assertTrue(first.getTextContent().contains("onion-thrips104 % – too much"), first.getTextContent());
+    }
+
+    @Test
+    void listsEveryEntryWithTheDayItWasReadOldestFirst() {
+        Document page = Html.parse(new HandbookFile("review/index.html", page(false)));
+        List<Element> tables = Html.all(page, "table");
+        List<Element> rows = Html.all(Html.all(tables.get(tables.size() - 1), "tbody").get(0), "tr");
+        assertEquals(Shipped.BASE.reviewed().size(), rows.size());
+        List<String> days = rows.stream().map(row -> Html.all(row, "td").get(2).getTextContent()).toList();
+        assertEquals(days.stream().sorted().toList(), days);
+    }
+
+    @Test
+    void isTheSameTwiceAndMarksAProof() {
+        assertArrayEquals(page(true), page(true));
+        assertEquals(1, Html.classed(Html.parse(new HandbookFile("r", page(true))), "proof").size());
+    }
+
+    @Test
+    void refusesAFitThatCannotBe() {
+        assertThrows(IllegalArgumentException.class, () -> new FitRow("g", "a4", 0, "s", 1, 8, 0));
+        assertThrows(IllegalArgumentException.class, () -> new FitRow("g", "a4", 1, "s", Double.NaN, 8, 0));
+    }
+}
