@@ -9,7 +9,9 @@ import java.util.Set;
 import org.fieldfold.manuscript.Book;
 import org.fieldfold.manuscript.Page;
 
-/** Gives each page of a book a short name that is safe in a file name and in an address, and finds it again. */
+/**
+ * Gives each page of a book a short name that is safe in a file name and in an address, and finds it again.
+ */
 final class Addresses {
     private final Map<Page, String> byPage = new IdentityHashMap<>();
     private final Map<String, Page> byId = new LinkedHashMap<>();

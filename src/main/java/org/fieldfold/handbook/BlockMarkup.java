@@ -154,7 +154,9 @@ final class BlockMarkup {
         out.close();
     }
 
-    /** Whether there are several links and nothing else but what parts them: then each gets room for a thumb. */
+    /**
+     * Whether there are several links and nothing else but what parts them: then each gets room for a thumb.
+     */
     private static boolean isWays(List<Run> runs) {
         return runs.stream().filter(run -> !run.link().isEmpty()).count() > 1
                 && runs.stream().allMatch(run -> !run.link().isEmpty() || run.text().strip().length() == 1);

@@ -30,8 +30,8 @@ record Drawing(String name, String file, int width, int height, Figure figure) {
     }
 
     /**
-     * The figure as a data: address that may stand between double quotes in a style sheet inside a page. Of a drawing
-     * only what a browser paints is kept.
+     * The figure as a data: address that may stand between double quotes in a style sheet inside a page. Of a
+     * drawing only what a browser paints is kept.
      */
     String data() {
         if (!figure.drawn()) {

@@ -3,9 +3,14 @@ package org.fieldfold.handbook;
 import java.util.Optional;
 import org.fieldfold.manuscript.Page;
 
-/** What differs between the handbook in one file and the handbook as a folder: addresses, pictures, headings. */
+/**
+ * What differs between the handbook in one file and the handbook as a folder: addresses, pictures, headings.
+ */
 interface Form {
-    /** The address of a page or of a part of it, seen from a page of this form; empty when there is no such page. */
+    /**
+     * The address of a page or of a part of it, seen from a page of this form; empty when there is no such
+     * page.
+     */
     Optional<String> href(String link);
 
     /** What a page is called where links lead to it. */

@@ -42,7 +42,8 @@ final class Frame {
     }
 
     private byte[] page(String title, String policy, String style, String body) {
-        return engine.process("page", new Context(Locale.ROOT, Map.of("language", language, "title", Markup.allowed(title),
+        return engine.process("page", new Context(Locale.ROOT, Map.of("language", language, "title",
+                Markup.allowed(title),
                 "policy", policy, "style", style, "body", body))).replace("\r\n", "\n")
                 .getBytes(StandardCharsets.UTF_8);
     }

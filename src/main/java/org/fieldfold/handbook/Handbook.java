@@ -26,8 +26,8 @@ public final class Handbook {
     }
 
     /**
-     * Writes {@code handbook.<language>.html}, the whole in one file, and {@code handbook/<language>/}, a page an
-     * entry. The same content gives the same bytes.
+     * Writes {@code handbook.<language>.html}, the whole in one file, and {@code handbook/<language>/}, a
+     * page an entry. The same content gives the same bytes.
      *
      * @param proof whether findings of severity error stand: then every page says so
      */

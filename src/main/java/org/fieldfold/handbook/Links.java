@@ -5,7 +5,10 @@ import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
-/** Decides which addresses outside the handbook may be links: pages, mail and telephone, nothing that could run. */
+/**
+ * Decides which addresses outside the handbook may be links: pages, mail and telephone, nothing that could
+ * run.
+ */
 final class Links {
     private Links() {
     }

@@ -4,8 +4,8 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 
 /**
- * Writes HTML that is well-formed XML as well. The only place where text becomes markup: whatever comes in through
- * {@link #text} or an attribute's value is text and stays text.
+ * Writes HTML that is well-formed XML as well. The only place where text becomes markup: whatever comes in
+ * through {@link #text} or an attribute's value is text and stays text.
  */
 final class Markup {
     private final StringBuilder out = new StringBuilder();

@@ -4,8 +4,8 @@ import java.util.Optional;
 import org.fieldfold.manuscript.Page;
 
 /**
- * The handbook in one file. Each drawing stands once in the style sheet, however often it is shown: tiles, look-alikes
- * and plates share it, which halves the file.
+ * The handbook in one file. Each drawing stands once in the style sheet, however often it is shown: tiles,
+ * look-alikes and plates share it.
  */
 final class OneFile implements Form {
     private final Addresses addresses;

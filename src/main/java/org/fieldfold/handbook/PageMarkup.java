@@ -83,7 +83,8 @@ final class PageMarkup {
     private void place(Markup out, Page.Kind here, Page.Kind kind, String id, String key) {
         form.href("#" + id).ifPresent(href -> {
             if (here == kind) {
-                out.element("a", phrases.say("book.bar." + key), "class", "to-" + key, "href", href, "aria-current", "true");
+                out.element("a", phrases.say("book.bar." + key), "class", "to-" + key, "href", href,
+                        "aria-current", "true");
             } else {
                 out.element("a", phrases.say("book.bar." + key), "class", "to-" + key, "href", href);
             }

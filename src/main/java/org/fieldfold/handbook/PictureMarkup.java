@@ -8,7 +8,9 @@ final class PictureMarkup {
     /** Below this length, in mm, a bar has no room for ticks at its ends. */
     private static final double TICKED = 1.5;
 
-    /** Beyond these lengths, in mm, a bar would not stay true on a narrow screen: the figure alone says it. */
+    /**
+     * Beyond these lengths, in mm, a bar would not stay true on a narrow screen: the figure alone says it.
+     */
     private static final double LONGEST = 80;
     private static final double LONGEST_BESIDE = 35;
 
@@ -41,7 +43,8 @@ final class PictureMarkup {
     private void bar(Block.Plate.Length length) {
         double from = Math.max(0, Math.min(length.from(), length.to()));
         double to = Math.max(from, length.to());
-        out.open("svg", "class", "size", "width", mm(to), "height", "3mm", "aria-hidden", "true", "focusable", "false");
+        out.open("svg", "class", "size", "width", mm(to), "height", "3mm", "aria-hidden", "true",
+                "focusable", "false");
         out.empty("rect", "y", "1.2mm", "width", mm(from), "height", "0.7mm");
         if (to > from) {
             out.empty("rect", "x", mm(from), "y", "1.45mm", "width", mm(to - from), "height", "0.2mm");

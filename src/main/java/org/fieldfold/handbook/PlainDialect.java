@@ -10,8 +10,8 @@ import org.thymeleaf.standard.processor.StandardUtextTagProcessor;
 import org.thymeleaf.templatemode.TemplateMode;
 
 /**
- * The few attributes that the frame uses, and an expression that can be nothing but a variable's name: no template
- * can call anything, and no expression language has to be started for a dozen words.
+ * The few attributes that the frame uses, and an expression that can be nothing but a variable's name: no
+ * template can call anything, and no expression language has to be started for a dozen words.
  */
 final class PlainDialect extends StandardDialect {
     PlainDialect() {

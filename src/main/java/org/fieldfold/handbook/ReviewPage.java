@@ -112,7 +112,8 @@ public final class ReviewPage {
         cell(row.section());
         long percent = Math.round(row.used() * 100);
         out.open("td").text(percent + " %" + (row.used() > 1 ? " – too much" : "")).open("meter", "min", "0",
-                "max", "1", "value", decimal(Math.min(1, row.used())), "aria-label", percent + " % filled").close().close();
+                "max", "1", "value", decimal(Math.min(1, row.used())), "aria-label", percent + " % filled")
+                .close().close();
         cell(decimal(row.typeSize()) + " pt");
         cell(row.brief() == 0 ? "–" : String.valueOf(row.brief()));
         out.close().line();

@@ -5,8 +5,9 @@ import java.util.HashMap;
 import java.util.Map;
 
 /**
- * A drawing as it may stand between double quotes in a style sheet inside a page: percent-encoded where it must be,
- * and without what a browser does not paint. Read once from front to back, as there are many drawings.
+ * A drawing as it may stand between double quotes in a style sheet inside a page: percent-encoded where it
+ * must be, and without what a browser does not paint. Read once from front to back, as there are many
+ * drawings.
  */
 final class TerseSvg {
     private final String svg;
@@ -67,7 +68,8 @@ final class TerseSvg {
         } else if (value.startsWith("url(#") && value.endsWith(")")) {
             put("url(#" + shortId(value.substring(5, value.length() - 1)) + ")");
         } else {
-            put(value.indexOf('\'') >= 0 ? value.replace("'", "&#39;") : value.equals("#000") ? "black" : value.equals("#fff") ? "white"
+            put(value.indexOf('\'') >= 0 ? value.replace("'", "&#39;") : value.equals("#000") ? "black"
+                    : value.equals("#fff") ? "white"
                     : value.startsWith("0.") ? value.substring(1) : value);
         }
         out.append('\'');

@@ -3,8 +3,9 @@ package org.fieldfold.handbook;
 import org.fieldfold.manuscript.Block;
 
 /**
- * Writes the tiers (the style sheet cuts their notches); in tier 3 the caution stands first, and the materials behind a box to tick.
- * The box is a check box and not a fold of HTML's own, because browsers do not print what is folded up.
+ * Writes the tiers (the style sheet cuts their notches); in tier 3 the caution stands first, and the
+ * materials behind a box to tick. The box is a check box and not a fold of HTML's own, because browsers do
+ * not print what is folded up.
  */
 final class TierMarkup {
     private final BlockMarkup blocks;

@@ -33,7 +33,8 @@ final class Together {
     private static boolean beginsWithUnit(String text, int from) {
         for (String unit : UNITS) {
             int end = from + unit.length();
-            if (text.startsWith(unit, from) && (end == text.length() || !Character.isLetterOrDigit(text.charAt(end)))) {
+            if (text.startsWith(unit, from) && (end == text.length()
+                    || !Character.isLetterOrDigit(text.charAt(end)))) {
                 return true;
             }
         }

@@ -16,8 +16,8 @@ import org.fieldfold.scouting.Metric;
 import org.fieldfold.source.Span;
 
 /**
- * Writes how to count, for all readers: each way of looking with its count card, then every published number with its
- * source, and numbers that contradict each other side by side.
+ * Writes how to count, for all readers: each way of looking with its count card, then every published number
+ * with its source, and numbers that contradict each other side by side.
  */
 final class PestCounts {
     private final Register register;

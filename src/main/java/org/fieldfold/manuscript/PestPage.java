@@ -13,8 +13,8 @@ import org.fieldfold.entry.StageDescription;
 import org.fieldfold.prose.Run;
 
 /**
- * Writes a pest's page: how it is known, what it is not and who its enemies are, its year, how to count, when it pays
- * to act, then the tiers in order, and what all this leans on.
+ * Writes a pest's page: how it is known, what it is not and who its enemies are, its year, how to count, when
+ * it pays to act, then the tiers in order, and what all this leans on.
  */
 final class PestPage {
     private final Register register;

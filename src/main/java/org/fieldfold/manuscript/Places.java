@@ -3,8 +3,8 @@ package org.fieldfold.manuscript;
 import org.fieldfold.entry.PlantPart;
 
 /**
- * Ids of the pages that the handbook makes itself. Entries are named after their files, whose names hold no colon, so
- * the two never meet.
+ * Ids of the pages that the handbook makes itself. Entries are named after their files, whose names hold no
+ * colon, so the two never meet.
  */
 final class Places {
     static final String START = "at:start";

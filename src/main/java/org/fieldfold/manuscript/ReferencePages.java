@@ -11,7 +11,10 @@ import org.fieldfold.entry.Placed;
 import org.fieldfold.prose.Run;
 import org.fieldfold.source.Span;
 
-/** Writes what is looked up: natural enemies and practices as lists, chapters, materials, cautions and sources. */
+/**
+ * Writes what is looked up: natural enemies and practices as lists, chapters, materials, cautions and
+ * sources.
+ */
 final class ReferencePages {
     private final Register register;
     private final ContentBase base;

@@ -11,7 +11,9 @@ import org.fieldfold.entry.Placed;
 import org.fieldfold.prose.Run;
 import org.fieldfold.source.Span;
 
-/** Writes the first page: title, year and until when it holds, whom to call, the ways in, and all contents. */
+/**
+ * Writes the first page: title, year and until when it holds, whom to call, the ways in, and all contents.
+ */
 final class StartPage {
     private final Register register;
     private final ContentBase base;

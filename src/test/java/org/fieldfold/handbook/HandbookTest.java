@@ -41,7 +41,8 @@ class HandbookTest {
         String offices = page("offices").getTextContent();
         Shipped.BASE.offices().values().forEach(office ->
                 assertTrue(offices.contains(office.value().contact().phone()), office.value().name()));
-        assertTrue(Html.all(page("offices"), "a").stream().anyMatch(a -> a.getAttribute("href").equals("tel:555-0144")));
+        assertTrue(Html.all(page("offices"), "a").stream().anyMatch(a -> a.getAttribute("href")
+                .equals("tel:555-0144")));
     }
 
     private static Set<String> minus(Set<String> all, Set<String> some) {

@@ -25,7 +25,8 @@ final class Hostile {
             .replace('\ud800', '\ufffd');
 
     private static final List<String> LINKS = List.of("javascript:alert(1)", "JavaScript:alert(1)", "data:text/html,x",
-            "#nowhere\"><script>", "vbscript:x", "https://ok.example/?q=<script>\"", "//elsewhere.example", "file:///x",
+            "#nowhere\"><script>", "vbscript:x", "https://ok.example/?q=<script>\"", "//elsewhere.example",
+            "file:///x",
             " javascript:alert(1)", "mailto:x@y.example?subject=\"<script>");
 
     private final Set<String> ids = new HashSet<>();

@@ -13,7 +13,9 @@ import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
-/** What content says is text: markup, script and template syntax in any field come out as they were written. */
+/**
+ * What content says is text: markup, script and template syntax in any field come out as they were written.
+ */
 class HostileTextTest {
     private static final Set<String> TAGS = Set.of("html", "head", "meta", "title", "style", "link", "body", "main",
             "article", "section", "nav", "div", "p", "span", "a", "h1", "h2", "h3", "h4", "h5", "ul", "ol", "li", "dl",

@@ -50,7 +50,8 @@ class TerseSvgTest {
 
     @Test
     void isNotHurriedIntoAnEndlessLoopByBrokenDrawings() {
-        for (String broken : List.of("", "<", "<svg a=\"", "<svg d='1 2", "<title>", "'\"'\"", "<svg d=' , 0. 0.'/>")) {
+        for (String broken : List.of("", "<", "<svg a=\"", "<svg d='1 2", "<title>", "'\"'\"",
+                "<svg d=' , 0. 0.'/>")) {
             assertFalse(new TerseSvg(broken).encoded().contains("<"), broken);
         }
     }

@@ -10,7 +10,10 @@ import org.fieldfold.content.BaseLoader;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.manuscript.Phrases;
 
-/** Writes the shipped handbook into a folder, to be looked at: arguments are the folder, and how often to time it. */
+/**
+ * Writes the shipped handbook into a folder, to be looked at: arguments are the folder, and how often to time
+ * it.
+ */
 final class WriteHandbook {
     private WriteHandbook() {
     }
