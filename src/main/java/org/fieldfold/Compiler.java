@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.fieldfold.check.Rulebook;
@@ -82,19 +83,18 @@ public final class Compiler {
         Edition edition = base.edition().value();
 
         progress.accept("setting guides");
-        SetGuides guides = SetGuides.of(base, request.proof() && hasError(checked.findings()));
-        List<Finding> findings = new ArrayList<>(checked.findings());
-        findings.addAll(guides.findings());
-        Collections.sort(findings);
+        SetGuides guides = SetGuides.of(base, request.proof());
+        List<Finding> findings = sorted(checked.findings(), guides.findings());
         if (!request.proof() && hasError(findings)) {
             return refused(findings);
         }
 
         try (OutputFolder folder = OutputFolder.open(request.out(), String.valueOf(edition.year()))) {
-            progress.accept("printing guides");
+            progress.accept("printing guides and writing the handbook");
+            CompletableFuture<Pages> pages = CompletableFuture.supplyAsync(
+                    () -> Pages.of(base, findings, guides.fit(), request.proof()));
             guides.print(folder);
-            progress.accept("writing the handbook");
-            Pages.write(base, findings, guides.fit(), request.proof() && hasError(findings), folder);
+            pages.join().write(folder);
             Manifest manifest = new Manifest(edition.year(), VERSION, request.proof(),
                     checked.inputs().stream().map(Compiler::input).toList(), folder.files());
             folder.write("manifest.json", manifest.json().getBytes(StandardCharsets.UTF_8));
@@ -111,6 +111,10 @@ public final class Compiler {
         Stream.of(FormRule.values()).forEach(rule -> rules.put(rule.id(), sentence(rule.summary())));
         FOUND_WHILE_SETTING.forEach(id -> rules.put(id, Rulebook.summary(id).orElse("")));
         return rules;
+    }
+
+    private static List<Finding> sorted(List<Finding> some, List<Finding> others) {
+        return Stream.concat(some.stream(), others.stream()).sorted().toList();
     }
 
     private static String sentence(String summary) {

@@ -2,7 +2,9 @@ package org.fieldfold;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.fieldfold.content.ContentSchema;
 import org.fieldfold.content.OpenData;
 import org.fieldfold.entry.ContentBase;
@@ -16,18 +18,28 @@ import org.fieldfold.source.Finding;
 
 /** What is opened on a screen: the handbook in both forms, the specialist's review, and the base as open data. */
 final class Pages {
+    private final Map<String, byte[]> byPath = new LinkedHashMap<>();
+
     private Pages() {
     }
 
-    static void write(ContentBase base, List<Finding> findings, List<FitRow> fit, boolean proof, OutputFolder folder)
-            throws IOException {
+    /** Writes every page; touches no file, so that it may be done while guides are printed. */
+    static Pages of(ContentBase base, List<Finding> findings, List<FitRow> fit, boolean proof) {
+        Pages pages = new Pages();
         for (String language : base.edition().value().languages()) {
             for (HandbookFile file : Handbook.write(base, Phrases.in(language), proof)) {
-                folder.write(file.path(), file.bytes());
+                pages.byPath.put(file.path(), file.bytes());
             }
         }
-        folder.write("review/index.html", ReviewPage.write(base, findings, fit, proof));
-        folder.write("data/entries.json", OpenData.of(base).getBytes(StandardCharsets.UTF_8));
-        folder.write("data/schema.json", ContentSchema.ofBase().getBytes(StandardCharsets.UTF_8));
+        pages.byPath.put("review/index.html", ReviewPage.write(base, findings, fit, proof));
+        pages.byPath.put("data/entries.json", OpenData.of(base).getBytes(StandardCharsets.UTF_8));
+        pages.byPath.put("data/schema.json", ContentSchema.ofBase().getBytes(StandardCharsets.UTF_8));
+        return pages;
+    }
+
+    void write(OutputFolder folder) throws IOException {
+        for (Map.Entry<String, byte[]> page : byPath.entrySet()) {
+            folder.write(page.getKey(), page.getValue());
+        }
     }
 }
