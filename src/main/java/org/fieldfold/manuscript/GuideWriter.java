@@ -26,6 +26,8 @@ public final class GuideWriter {
     /** Sizes of body type for a pocket guide that names none, in points. */
     private static final TypeLimits POCKET_TYPE = new TypeLimits(7.5, 9);
 
+    private static final char NO_BREAK = '\u00a0';
+
     private final ContentBase base;
     private final Phrases phrases;
     private final Edition edition;
@@ -62,7 +64,8 @@ public final class GuideWriter {
     private List<Run> foot() {
         Line line = Line.of().strong(phrases.say("foot.label"));
         edition.notice().ifPresent(notice -> line.plain(" " + phrases.say("foot.demonstration")));
-        return line.plain(" " + phrases.say("foot.holds", phrases.shortDate(edition.validUntil()))).runs();
+        return line.plain(" " + phrases.say("foot.holds", phrases.shortDate(edition.validUntil())
+                .replace(' ', NO_BREAK))).runs();
     }
 
     private String ink(Guide guide) {

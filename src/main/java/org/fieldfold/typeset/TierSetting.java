@@ -31,7 +31,26 @@ final class TierSetting {
             strips.addAll(ParagraphSetting.strips(0, false, after, stick.leading(), (pen, line, baseline) ->
                     after.draw(pen, line, pen.left() + shift, baseline, Mark.Ink.BLACK, tag)));
         }
-        return Choice.only(tier.origin(), railed(strips, tier.tier(), stick.leading()));
+        List<Strip> railed = railed(strips, tier.tier(), stick.leading());
+        return Choice.only(tier.origin(), tier.tier() == 3 ? List.of(whole(railed, stick.leading())) : railed);
+    }
+
+    /**
+     * One strip of all: the third tier is never divided, neither between panels nor where a panel is too short, so that
+     * no material is ever seen without the caution behind it.
+     */
+    private static Strip whole(List<Strip> strips, Leading leading) {
+        Strip first = strips.get(0);
+        int units = strips.stream().mapToInt(strip -> strip.gap() + strip.units()).sum() - first.gap();
+        boolean keep = strips.get(strips.size() - 1).keep();
+        return new Strip(first.gap(), first.opens(), first.breaking(), units, keep, (pen, top) -> {
+            int down = -first.gap();
+            for (Strip strip : strips) {
+                down += strip.gap();
+                strip.draw().draw(pen, top + down * leading.half());
+                down += strip.units();
+            }
+        });
     }
 
     private static List<Strip> heading(Block.Tier tier, double shift, Stick stick, Outline outline) {

@@ -89,7 +89,7 @@ class GuideWriterTest {
         Manuscript guide = write("apple");
         assertEquals(2027, guide.year());
         assertEquals("January 31, 2028", guide.holdsUntil());
-        assertEquals("The label is the law. Demonstration, not advice. Holds until Jan 31, 2028.", words(guide.foot()));
+        assertEquals("The label is the law. Demonstration, not advice. Holds until Jan 31, 2028.", words(guide.foot()).replace('\u00a0', ' '));
     }
 
     private static String words(Manuscript manuscript) {
