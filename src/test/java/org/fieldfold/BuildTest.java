@@ -133,7 +133,9 @@ class BuildTest {
         }
     }
 
-    /** ISO 14289-1 and ISO 19005-2, conformance level A, as veraPDF reads them; our own judge reads the order. */
+    /**
+     * ISO 14289-1 and ISO 19005-2, conformance level A, as veraPDF reads them; our own judge reads the order.
+     */
     @Test
     void everySheetKeepsTheStandardsOfAccessibleAndLastingFiles() throws IOException {
         for (Path sheet : sheets()) {

@@ -18,7 +18,10 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
-/** The house: which package may use which, and that nothing runs in a circle. DEVELOPERS.md shows the same table. */
+/**
+ * The house: which package may use which, and that nothing runs in a circle. DEVELOPERS.md shows the same
+ * table.
+ */
 class HouseTest {
     private static final String ROOT = "org.fieldfold";
     private static final JavaClasses CODE = new ClassFileImporter()

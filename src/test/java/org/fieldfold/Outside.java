@@ -9,8 +9,8 @@ import java.util.Arrays;
 import java.util.concurrent.TimeUnit;
 
 /**
- * Programs from outside that judge what was built. A program that is missing leaves the test out, and says so; with
- * {@code FIELDFOLD_REQUIRE_TOOLS} set, as on a machine that lands changes, it is a failure.
+ * Programs from outside that judge what was built. A program that is missing leaves the test out, and says
+ * so; with {@code FIELDFOLD_REQUIRE_TOOLS} set, as on a machine that lands changes, it is a failure.
  */
 public final class Outside {
     /** What a program printed, and how it ended. */

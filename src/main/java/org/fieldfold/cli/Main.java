@@ -9,7 +9,8 @@ public final class Main {
     }
 
     /**
-     * Runs one command. Exit status: 0 done, 1 findings of severity error, 2 wrong usage, 3 could not read or write.
+     * Runs one command. Exit status: 0 done, 1 findings of severity error, 2 wrong usage, 3 could not read or
+     * write.
      */
     public static void main(String[] args) {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);

@@ -3,8 +3,8 @@ package org.fieldfold.content;
 import java.util.List;
 
 /**
- * A new file with every key that it needs, what each means in a comment, and nothing filled in: reading it says, line
- * by line, what is still to be written. Keys that may be left out stand there as comments.
+ * A new file with every key that it needs, what each means in a comment, and nothing filled in: reading it
+ * says, line by line, what is still to be written. Keys that may be left out stand there as comments.
  *
  * @param path where it belongs in the content base
  */

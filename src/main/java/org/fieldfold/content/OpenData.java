@@ -19,8 +19,8 @@ import org.fieldfold.report.JsonText;
 import tools.jackson.core.JsonGenerator;
 
 /**
- * The whole base as one JSON document, for anybody's program: the keys and words that the files have, with what is
- * kept one record a file as a map from id to record. {@link ContentSchema#ofBase()} describes it.
+ * The whole base as one JSON document, for anybody's program: the keys and words that the files have, with
+ * what is kept one record a file as a map from id to record. {@link ContentSchema#ofBase()} describes it.
  */
 public final class OpenData {
     private OpenData() {

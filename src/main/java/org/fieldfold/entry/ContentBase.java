@@ -9,8 +9,8 @@ import org.fieldfold.source.Span;
 /**
  * Everything that is known, each record with its place. Maps are sorted by id.
  *
- * @param unread ids of entries whose file was found but not understood, with its first span: a guide that lists one
- *     says so instead of leaving it out
+ * @param unread ids of entries whose file was found but not understood, with its first span: a guide that
+ *     lists one says so instead of leaving it out
  */
 public record ContentBase(
         Placed<Edition> edition,
@@ -26,8 +26,8 @@ public record ContentBase(
         SortedMap<String, Placed<Chapter>> chapters,
         SortedMap<String, Span> unread) {
     /**
-     * The drawings of a pest or natural enemy: those it lists, or those that show it. Of these the first stage stands
-     * first and damage next, as that is how most are found; further stages follow.
+     * The drawings of a pest or natural enemy: those it lists, or those that show it. Of these the first
+     * stage stands first and damage next, as that is how most are found; further stages follow.
      *
      * @param stages in the order in which a scout meets them
      */

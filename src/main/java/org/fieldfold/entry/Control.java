@@ -5,8 +5,8 @@ import java.util.Optional;
 
 /**
  * What can be done, sealed by tier. In a file each measure names its {@code tier}, 1 to 3, and measures stand
- * in tier order: prevention and how the crop is grown, then barriers and natural enemies, and a material only when
- * those are not enough (the order of 7 CFR 205.206 (a), (b) and (e)).
+ * in tier order: prevention and how the crop is grown, then barriers and natural enemies, and a material only
+ * when those are not enough (the order of 7 CFR 205.206 (a), (b) and (e)).
  */
 public sealed interface Control {
     /** 1, 2 or 3. */

@@ -18,8 +18,8 @@ public record Monitoring(
         @Describe("how it is done, in a sentence or two") Text how,
         @Describe("for whom; leave out for everybody") List<Audience> audiences) {
     /**
-     * The sample as scouting computes with it; empty when its figures contradict each other, which is a check's
-     * business to say.
+     * The sample as scouting computes with it; empty when its figures contradict each other, which is a
+     * check's business to say.
      */
     public Optional<SamplingPlan> plan() {
         int places = stops.orElse(1);

@@ -5,10 +5,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The name of a species as the International Code of Zoological Nomenclature (ICZN, 4th ed. 1999) writes it: genus
- * with a capital and species in lower case (Art. 28), without diacritics, hyphens or figures (Art. 27, 32.5), then the
- * author with nothing between (Art. 51.2), in parentheses when the species now stands in another genus than the one
- * it was described in (Art. 51.3), and the year behind a comma inside those parentheses (Rec. 22A.2).
+ * The name of a species as the International Code of Zoological Nomenclature (ICZN, 4th ed. 1999) writes it:
+ * genus with a capital and species in lower case (Art. 28), without diacritics, hyphens or figures (Art. 27,
+ * 32.5), then the author with nothing between (Art. 51.2), in parentheses when the species now stands in
+ * another genus than the one it was described in (Art. 51.3), and the year behind a comma inside those
+ * parentheses (Rec. 22A.2).
  *
  * @param author as written, without parentheses; empty when none is given (Art. 51.1: it is optional)
  * @param year as written, in brackets where it was inferred; empty when none is given

@@ -24,8 +24,8 @@ public record Threshold(
         @Describe("id of the source") Optional<String> source,
         @Describe("for whom; leave out for everybody") List<Audience> audiences) {
     /**
-     * Whether another threshold answers the same question: the same crop, stages, readers and thing counted. Two
-     * that do, with different numbers, are sources that disagree.
+     * Whether another threshold answers the same question: the same crop, stages, readers and thing counted.
+     * Two that do, with different numbers, are sources that disagree.
      */
     public boolean asksTheSameAs(Threshold other) {
         return crop.equals(other.crop) && stages.equals(other.stages) && when.equals(other.when)
@@ -33,7 +33,10 @@ public record Threshold(
                 && audiences.equals(other.audiences) && metric != Metric.NONE && other.metric != Metric.NONE;
     }
 
-    /** Its figures as scouting computes with them; empty when one that the metric needs is missing or impossible. */
+    /**
+     * Its figures as scouting computes with them; empty when one that the metric needs is missing or
+     * impossible.
+     */
     public Optional<ThresholdFigure> figure() {
         try {
             return Optional.of(new ThresholdFigure(metric, metric.hasValue() ? value.orElse(Double.NaN) : 0,

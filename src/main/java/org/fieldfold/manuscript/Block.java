@@ -6,8 +6,8 @@ import org.fieldfold.prose.Run;
 import org.fieldfold.source.Span;
 
 /**
- * One thing on a panel or a page. Blocks stand in reading order; none of them knows where it will be placed. Each
- * carries the place that its words came from, so that what does not fit can be said there.
+ * One thing on a panel or a page. Blocks stand in reading order; none of them knows where it will be placed.
+ * Each carries the place that its words came from, so that what does not fit can be said there.
  */
 public sealed interface Block {
     /** Where its words were written. */
@@ -29,8 +29,8 @@ public sealed interface Block {
     }
 
     /**
-     * A paragraph, often with a strong lead-in ('Look for'). {@code brief} is what may be set instead where room is
-     * short; empty when there is no shorter form.
+     * A paragraph, often with a strong lead-in ('Look for'). {@code brief} is what may be set instead where
+     * room is short; empty when there is no shorter form.
      */
     record Paragraph(List<Run> runs, List<Run> brief, Span origin) implements Block {
         public Paragraph {
@@ -78,8 +78,8 @@ public sealed interface Block {
     }
 
     /**
-     * The count card: what to look at on the left, the number to act at in large figures on the right, and a box to
-     * pencil a tally in for each stop.
+     * The count card: what to look at on the left, the number to act at in large figures on the right, and a
+     * box to pencil a tally in for each stop.
      *
      * @param look what to look at and how
      * @param above the words above the number, as in {@code act at}

@@ -18,7 +18,9 @@ import org.fieldfold.scouting.Metric;
 import org.fieldfold.scouting.Walk;
 import org.fieldfold.source.Span;
 
-/** Writes how to count and when it pays to act. Numbers come from {@code scouting}; nothing is computed here. */
+/**
+ * Writes how to count and when it pays to act. Numbers come from {@code scouting}; nothing is computed here.
+ */
 final class CountWriter {
     private final Placed<PestEntry> placed;
     private final PestEntry entry;

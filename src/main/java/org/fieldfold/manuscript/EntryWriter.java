@@ -9,8 +9,8 @@ import org.fieldfold.entry.Placed;
 import org.fieldfold.prose.Run;
 
 /**
- * Writes one pest: what it looks like, what it does, what it is not, how to count, when it pays to act, then the
- * tiers in order, and whom to spare. The order is the same in the pocket and in the handbook.
+ * Writes one pest: what it looks like, what it does, what it is not, how to count, when it pays to act, then
+ * the tiers in order, and whom to spare. The order is the same in the pocket and in the handbook.
  */
 final class EntryWriter {
     private final ContentBase base;

@@ -73,7 +73,10 @@ public final class Phrases {
         return say(family + "." + constant.name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 
-    /** With a capital first letter, for the beginning of a line: names stand in the files as they run in a sentence. */
+    /**
+     * With a capital first letter, for the beginning of a line: names stand in the files as they run in a
+     * sentence.
+     */
     public static String capital(String words) {
         return words.isEmpty() ? words
                 : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);

@@ -15,8 +15,8 @@ import org.fieldfold.prose.Run;
 import org.fieldfold.source.Span;
 
 /**
- * Writes what can be done, tier 1 before 2 before 3. This is the only place where measures become words, so their
- * order holds everywhere, and tier 3 never stands without its caution.
+ * Writes what can be done, tier 1 before 2 before 3. This is the only place where measures become words, so
+ * their order holds everywhere, and tier 3 never stands without its caution.
  */
 final class TierWriter {
     private final ContentBase base;

@@ -5,8 +5,8 @@ import org.fieldfold.report.JsonText;
 import tools.jackson.core.JsonGenerator;
 
 /**
- * What a build was made of and what it made: inputs and outputs with sizes and hashes. It says nothing about when or
- * where it was made, so that the same content gives the same manifest.
+ * What a build was made of and what it made: inputs and outputs with sizes and hashes. It says nothing about
+ * when or where it was made, so that the same content gives the same manifest.
  */
 public record Manifest(int year, String version, boolean proof, List<OutputFile> inputs, List<OutputFile> outputs) {
     public String json() {

@@ -17,9 +17,9 @@ import java.util.List;
 import org.fieldfold.report.Sha256;
 
 /**
- * The folder of one year's build. Files are written beside it, into a staging folder, and only {@link #publish} puts
- * them in its place: until then, and whenever something fails, the earlier build stands as it was. A build that was
- * cut off between its two renames is mended when the folder is next opened.
+ * The folder of one year's build. Files are written beside it, into a staging folder, and only
+ * {@link #publish} puts them in its place: until then, and whenever something fails, the earlier build stands
+ * as it was. A build that was cut off between its two renames is mended when the folder is next opened.
  */
 public final class OutputFolder implements AutoCloseable {
     private final Path target;

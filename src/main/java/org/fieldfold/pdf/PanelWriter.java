@@ -1,7 +1,6 @@
 package org.fieldfold.pdf;
 
 import org.fieldfold.fold.Insets;
-import org.fieldfold.typeset.Face;
 import org.fieldfold.typeset.Mark;
 import org.fieldfold.typeset.Tag;
 

@@ -8,9 +8,9 @@ import org.fieldfold.source.Severity;
 import org.fieldfold.source.SourceFile;
 
 /**
- * Findings as SARIF 2.1.0 (OASIS standard, 27 March 2020): one run, stable rule ids (3.27.5), paths relative to the
- * folder that holds the content base (3.4.4), 1-based lines and columns (3.30.5, 3.30.6), and a fingerprint that
- * survives moved lines (3.27.17).
+ * Findings as SARIF 2.1.0 (OASIS standard, 27 March 2020): one run, stable rule ids (3.27.5), paths relative
+ * to the folder that holds the content base (3.4.4), 1-based lines and columns (3.30.5, 3.30.6), and a
+ * fingerprint that survives moved lines (3.27.17).
  */
 final class SarifFindings {
     private SarifFindings() {

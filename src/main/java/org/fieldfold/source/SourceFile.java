@@ -65,7 +65,9 @@ public final class SourceFile implements Comparable<SourceFile> {
         return text.codePointCount(lineStarts()[line(end) - 1], end) + 1;
     }
 
-    /** The offset at which the 1-based {@code line} begins, or the end of the text for a line past the last. */
+    /**
+     * The offset at which the 1-based {@code line} begins, or the end of the text for a line past the last.
+     */
     public int lineStart(int line) {
         return line - 1 < lineStarts().length ? lineStarts()[line - 1] : text.length();
     }

@@ -13,7 +13,8 @@ public record Spans(SourceFile file, Map<String, Span> byPath) {
     }
 
     /**
-     * The span of the fact at {@code path}; where that fact is missing, the span of the nearest thing around it.
+     * The span of the fact at {@code path}; where that fact is missing, the span of the nearest thing around
+     * it.
      *
      * @param path keys and 0-based list positions, outermost first
      */

@@ -4,8 +4,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Something drawn on a panel, in the panel's own upright frame: points, origin at the panel's top left corner, x to
- * the right, y down. A mark without a tag is an artifact: seen, and passed over when the sheet is read aloud.
+ * Something drawn on a panel, in the panel's own upright frame: points, origin at the panel's top left
+ * corner, x to the right, y down. A mark without a tag is an artifact: seen, and passed over when the sheet
+ * is read aloud.
  */
 public sealed interface Mark {
     /** An ink, {@code #rrggbb}. */
@@ -14,7 +15,10 @@ public sealed interface Mark {
         public static final Ink WHITE = new Ink("#ffffff");
     }
 
-    /** A stretch of one line in one face. {@code text} ends with its space where one follows, so that words stay apart. */
+    /**
+     * A stretch of one line in one face. {@code text} ends with its space where one follows, so that words
+     * stay apart.
+     */
     record Words(double x, double baseline, Face face, double size, Ink ink, String text, Optional<Tag> tag)
             implements Mark {}
 

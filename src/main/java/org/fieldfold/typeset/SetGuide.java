@@ -4,8 +4,8 @@ import java.util.List;
 import org.fieldfold.source.Finding;
 
 /**
- * A guide, set: its panels in reading order, the logical tree that they share, how they fit, and what is to be said
- * where they do not.
+ * A guide, set: its panels in reading order, the logical tree that they share, how they fit, and what is to
+ * be said where they do not.
  *
  * @param typeSize body type in points
  */

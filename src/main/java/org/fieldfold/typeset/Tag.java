@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * An element of the logical structure: what a screen reader walks through. Tags stand in reading order whatever
- * the sheet looks like; marks point at them.
+ * An element of the logical structure: what a screen reader walks through. Tags stand in reading order
+ * whatever the sheet looks like; marks point at them.
  */
 public final class Tag {
     /** The roles in use, by their names in ISO 32000-1, 14.8.4. */

@@ -36,8 +36,8 @@ final class TierSetting {
     }
 
     /**
-     * One strip of all: the third tier is never divided, neither between panels nor where a panel is too short, so that
-     * no material is ever seen without the caution behind it.
+     * One strip of all: the third tier is never divided, neither between panels nor where a panel is too
+     * short, so that no material is ever seen without the caution behind it.
      */
     private static Strip whole(List<Strip> strips, Leading leading) {
         Strip first = strips.get(0);

@@ -14,8 +14,9 @@ import java.util.stream.Stream;
 import org.fieldfold.Compiler;
 
 /**
- * What a build costs, measured and not tested. Cold: a fresh process from the packed jar, wall time. Warm: the whole
- * pipeline inside this process after some rounds, CPU time of all its threads. Medians of several rounds.
+ * What a build costs, measured and not tested. Cold: a fresh process from the packed jar, wall time. Warm:
+ * the whole pipeline inside this process after some rounds, CPU time of all its threads. Medians of several
+ * rounds.
  *
  * <pre>
  * mvn -q package -DskipTests

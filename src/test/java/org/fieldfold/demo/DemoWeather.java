@@ -8,9 +8,9 @@ import java.util.Random;
 
 /**
  * Invents the daily temperatures of the demo region's stations: a yearly wave, weather that lasts some days
- * (a first-order autoregression), years that run warm or cold, and a daily range that is widest in late spring. No
- * measured data are in it. {@link Random} and {@link StrictMath} are specified to the bit, so that the files come out
- * the same on every machine.
+ * (a first-order autoregression), years that run warm or cold, and a daily range that is widest in late
+ * spring. No measured data are in it. {@link Random} and {@link StrictMath} are specified to the bit, so that
+ * the files come out the same on every machine.
  *
  * @param mean yearly mean, °C
  * @param swing half the difference between the warmest and the coldest time of the year, °C

@@ -35,9 +35,9 @@ class GuideWriterTest {
     }
 
     /**
-     * 7 CFR 205.206: (a) prevention and how the crop is grown, (b) physical and biological measures, and (e) a
-     * material only when those are insufficient, on documented conditions. Here: tiers rise within each entry, and
-     * the third, wherever it stands, says its condition and its caution.
+     * 7 CFR 205.206: (a) prevention and how the crop is grown, (b) physical and biological measures, and (e)
+     * a material only when those are insufficient, on documented conditions. Here: tiers rise within each
+     * entry, and the third, wherever it stands, says its condition and its caution.
      */
     @TestFactory
     Stream<DynamicTest> tiersStandInTheirOrderInEveryGuide() {

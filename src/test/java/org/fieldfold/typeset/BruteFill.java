@@ -3,8 +3,10 @@ package org.fieldfold.typeset;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Tries every way of every block and every panel for every strip,
-        with the costs of {@link Cost} added up plainly. */
+/**
+ * Tries every way of every block and every panel for every strip, with the costs of {@link Cost} added up
+ * plainly.
+ */
 final class BruteFill {
     private final List<Choice> blocks;
     private final int[] rooms;

@@ -1,7 +1,9 @@
 package org.fieldfold.typeset;
 
-/** Every character half as wide as the type is high,
-        so that lines can be counted by hand. Lacks only the snowman. */
+/**
+ * Every character half as wide as the type is high, so that lines can be counted by hand. Lacks only the
+ * snowman.
+ */
 final class FixedWidth implements TypeMetrics {
     @Override
     public double width(Face face, String text) {

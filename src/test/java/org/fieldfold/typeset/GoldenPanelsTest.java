@@ -10,10 +10,9 @@ import org.fieldfold.manuscript.Manuscript;
 import org.junit.jupiter.api.Test;
 
 /**
- * Panels as text, set in type of one width,
-         and their tags: every line break and every half line of white is seen in
- * a comparison. After a wanted change,
-         {@code mvn test -Dtest=GoldenPanelsTest -Dgolden.refresh=true} and read them.
+ * Panels as text, set in type of one width, and their tags: every line break and every half line of white is
+ * seen in a comparison. After a wanted change, {@code mvn test -Dtest=GoldenPanelsTest -Dgolden.refresh=true}
+ * and read them.
  */
 class GoldenPanelsTest {
     private static final Path FOLDER = Path.of("src/test/resources/org/fieldfold/typeset");

@@ -9,8 +9,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What holds for every set panel: nothing outside the live area, nothing over anything else,
-        black on white. */
+/**
+ * What holds for every set panel: nothing outside the live area, nothing over anything else, black on white.
+ */
 final class PanelCheck {
     private static final double SLACK = 0.01;
 

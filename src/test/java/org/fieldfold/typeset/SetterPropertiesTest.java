@@ -18,8 +18,10 @@ import org.fieldfold.manuscript.Manuscript;
 import org.fieldfold.manuscript.Section;
 import org.fieldfold.prose.Run;
 
-/** Whatever is written, panels of any size: nothing outside, nothing over anything,
-        nothing lost without being said. */
+/**
+ * Whatever is written, panels of any size: nothing outside, nothing over anything, nothing lost without being
+ * said.
+ */
 class SetterPropertiesTest {
     private static final TypeMetrics TYPE = new FixedWidth();
 

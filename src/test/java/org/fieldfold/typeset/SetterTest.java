@@ -52,8 +52,9 @@ class SetterTest {
         assertReadsAsWritten(sample(), guide);
     }
 
-    /** What is read aloud is the manuscript, word for word, but for the year,
-            the code's address and the foot. */
+    /**
+     * What is read aloud is the manuscript, word for word, but for the year, the code's address and the foot.
+     */
     static void assertReadsAsWritten(Manuscript manuscript, SetGuide guide) {
         List<String> aloud = new ArrayList<>(Reading.aloud(guide));
         List<String> added = new ArrayList<>();
