@@ -56,8 +56,10 @@ class BuildTest {
         try (Stream<Path> guides = Files.list(Path.of("content/guides"))) {
             for (Path guide : guides.toList()) {
                 String id = guide.getFileName().toString().replace(".yaml", "");
-                for (String copy : List.of(".letter.pdf", ".a4.pdf", ".letter.long-edge.pdf", ".a4.long-edge.pdf")) {
-                    assertTrue(Files.size(build.resolve("foldouts/" + id + ".en" + copy)) > 10_000, id + copy);
+                for (String copy : List.of(".letter.pdf", ".a4.pdf", ".letter.long-edge.pdf",
+                        ".a4.long-edge.pdf")) {
+                    assertTrue(Files.size(build.resolve("foldouts/" + id + ".en" + copy)) > 10_000,
+                            id + copy);
                 }
             }
         }
@@ -122,7 +124,8 @@ class BuildTest {
         if (Boolean.getBoolean("fieldfold.refresh")) {
             Files.writeString(golden, tree, StandardCharsets.UTF_8);
         }
-        assertEquals(Files.readString(golden), tree, "refresh with mvn test -Dtest=BuildTest -Dfieldfold.refresh=true");
+        assertEquals(Files.readString(golden), tree,
+                "refresh with mvn test -Dtest=BuildTest -Dfieldfold.refresh=true");
         int before = -1;
         for (String step : List.of("Find it, count it, decide", "How to scout", "Colorado potato beetle",
                 "1 Cultural", "2 Exclusion and natural enemies", "3 Insecticide, last", "Potato leafhopper",

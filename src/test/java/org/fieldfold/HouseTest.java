@@ -55,7 +55,8 @@ class HouseTest {
     @Test
     void everyPackageHasARow() {
         Set<String> found = CODE.stream().map(type -> stage(type.getPackageName()))
-                .filter(name -> !name.isEmpty() && !name.equals("cli")).collect(Collectors.toCollection(TreeSet::new));
+                .filter(name -> !name.isEmpty() && !name.equals("cli"))
+                .collect(Collectors.toCollection(TreeSet::new));
         assertEquals(new TreeSet<>(MAY_USE.keySet()), found);
     }
 
@@ -66,7 +67,8 @@ class HouseTest {
             forbidden.removeAll(others);
             forbidden.remove(name);
             forbidden.add("cli");
-            String[] names = forbidden.stream().map(other -> ROOT + "." + other + "..").toArray(String[]::new);
+            String[] names = forbidden.stream().map(other -> ROOT + "." + other + "..")
+                    .toArray(String[]::new);
             noClasses().that().resideInAPackage(ROOT + "." + name + "..").should().dependOnClassesThat()
                     .resideInAnyPackage(names).check(CODE);
             noClasses().that().resideInAPackage(ROOT + "." + name + "..").should().dependOnClassesThat()
@@ -81,7 +83,8 @@ class HouseTest {
 
     @Test
     void librariesStayBehindTheirPackage() {
-        ONLY_USER.forEach((library, user) -> noClasses().that().resideOutsideOfPackage(ROOT + "." + user + "..")
+        ONLY_USER.forEach((library, user) -> noClasses().that()
+                .resideOutsideOfPackage(ROOT + "." + user + "..")
                 .should().dependOnClassesThat().resideInAPackage(library + "..").check(CODE));
     }
 
@@ -90,12 +93,14 @@ class HouseTest {
         noClasses().that().resideOutsideOfPackage(ROOT + ".cli..").should()
                 .callMethod(System.class, "currentTimeMillis").orShould().callMethod(Math.class, "random")
                 .orShould().callMethod(java.time.LocalDate.class, "now").orShould()
-                .callMethod(java.time.Instant.class, "now").orShould().callMethod(java.util.Locale.class, "getDefault")
+                .callMethod(java.time.Instant.class, "now").orShould()
+                .callMethod(java.util.Locale.class, "getDefault")
                 .orShould().callMethod(java.nio.charset.Charset.class, "defaultCharset")
-                .orShould().callMethod(String.class, "toLowerCase").orShould().callMethod(String.class, "toUpperCase")
+                .orShould().callMethod(String.class, "toLowerCase").orShould()
+                .callMethod(String.class, "toUpperCase")
                 .orShould().callMethod(Math.class, "sin", double.class).orShould()
-                .callMethod(Math.class, "cos", double.class).orShould().callMethod(Math.class, "pow", double.class,
-                        double.class).orShould().callMethod(Math.class, "log", double.class)
+                .callMethod(Math.class, "cos", double.class).orShould().callMethod(Math.class, "pow",
+                        double.class, double.class).orShould().callMethod(Math.class, "log", double.class)
                 .orShould().callMethod(Math.class, "exp", double.class).check(CODE);
     }
 

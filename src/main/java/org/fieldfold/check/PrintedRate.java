@@ -16,8 +16,8 @@ final class PrintedRate implements Rule {
             + "gal|gallons?|lbs?|pounds?|teaspoons?|tsp|tablespoons?|tbsp|ml|milli(?:liters?|litres?)|l|"
             + "liters?|litres?|g|grams?|kg|cups?|drops?)";
     private static final String GROUND = "(?:(?:an?|the|each|every|one|\\d[\\d.,]*) )?(?:acres?|ha|hectares?|"
-            + "gal|gallons?|l|liters?|litres?|(?:sq|square)\\.? ?(?:ft|feet|foot|yards?|m|meters?)|row[- ]feet|"
-            + "feet of row)\\b";
+            + "gal|gallons?|l|liters?|litres?|(?:sq|square)\\.? ?(?:ft|feet|foot|yards?|m|meters?)|"
+            + "row[- ]feet|feet of row)\\b";
     /** An amount of something on an area or in a volume: 3 oz per acre, 2 tbsp/gal, 25 oz/A. */
     private static final Pattern AMOUNT_ON_GROUND = Pattern.compile("(?<![\\p{L}\\d])" + AMOUNT + "[ -]?"
             + MEASURE + "\\b\\.?[^.;:]{0,30}?(?:(?: ?/ ?| (?:per|to|in|into|with|for|on|an?|each|every) )"

@@ -12,8 +12,8 @@ import picocli.CommandLine.Spec;
 /** All commands under one name. */
 @Command(name = "fieldfold", mixinStandardHelpOptions = true, version = "fieldfold 0.1.0",
         synopsisSubcommandLabel = "COMMAND",
-        description = {"Turns a folder of pest entries into pocket guides to print and fold, and a handbook that opens "
-            + "without a signal.", ""},
+        description = {"Turns a folder of pest entries into pocket guides to print and fold, and a handbook "
+            + "that opens without a signal.", ""},
         footer = {"", "Most used:",
             "  fieldfold check              is everything in content/ in order?",
             "  fieldfold compile            build all guides and the handbook",

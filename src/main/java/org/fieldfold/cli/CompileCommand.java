@@ -14,8 +14,8 @@ import picocli.CommandLine.Option;
 
 /** {@code compile}: everything that is printed and opened. */
 @Command(name = "compile", mixinStandardHelpOptions = true,
-        description = "Checks the content base, then builds all guides and the handbook. Nothing is built while an "
-            + "error stands; the last build stays as it was.")
+        description = "Checks the content base, then builds all guides and the handbook. Nothing is built "
+            + "while an error stands; the last build stays as it was.")
 final class CompileCommand implements Callable<Integer> {
     private final Terminal terminal;
 
@@ -49,7 +49,8 @@ final class CompileCommand implements Callable<Integer> {
             return 1;
         }
         double seconds = (terminal.nanos().getAsLong() - start) / 1e9;
-        terminal.out().printf(Locale.ROOT, "%d files in %s, %.1f s%n", built.files(), built.folder().get(), seconds);
+        terminal.out().printf(Locale.ROOT, "%d files in %s, %.1f s%n", built.files(), built.folder().get(),
+                seconds);
         for (String line : built.whereToLook()) {
             terminal.out().println("  " + line);
         }

@@ -13,12 +13,13 @@ import picocli.CommandLine.Parameters;
 
 /** {@code draft}: a new file with everything that it needs. */
 @Command(name = "draft", mixinStandardHelpOptions = true,
-        description = "Writes a new file with every needed key and what it means. 'check' then says what is still "
-            + "to be filled in. A file that exists is never touched.")
+        description = "Writes a new file with every needed key and what it means. 'check' then says what is "
+            + "still to be filled in. A file that exists is never touched.")
 final class DraftCommand implements Callable<Integer> {
     private final Terminal terminal;
 
-    @Parameters(index = "0", paramLabel = "KIND", description = "pest, natural-enemy, practice, guide or office")
+    @Parameters(index = "0", paramLabel = "KIND",
+            description = "pest, natural-enemy, practice, guide or office")
     private String kind;
 
     @Parameters(index = "1", paramLabel = "ID", description = "the new file's name, as in leek-moth")

@@ -8,7 +8,8 @@ import picocli.CommandLine.Parameters;
 
 /** {@code explain}: the page of a rule. */
 @Command(name = "explain", mixinStandardHelpOptions = true,
-        description = "Says what a rule asks, why, and how a finding is mended. Without a name: lists all rules.")
+        description = "Says what a rule asks, why, and how a finding is mended. Without a name: "
+            + "lists all rules.")
 final class ExplainCommand implements Callable<Integer> {
     private final Terminal terminal;
 

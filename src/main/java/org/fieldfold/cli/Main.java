@@ -15,7 +15,8 @@ public final class Main {
     public static void main(String[] args) {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
-        int status = CommandLineTool.run(args, new Terminal(out, err, System.console() != null, System::nanoTime));
+        int status =
+                CommandLineTool.run(args, new Terminal(out, err, System.console() != null, System::nanoTime));
         if (status != 0) {
             System.exit(status);
         }

@@ -28,10 +28,11 @@ public record Draft(String path, String text) {
                 .orElseThrow(() -> new IllegalArgumentException(
                         "expected one of " + String.join(", ", kinds()) + ", found '" + kind + "'"));
         if (!id.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
-            throw new IllegalArgumentException("expected an id of lower-case letters, digits and single hyphens, as in "
-                    + "leek-moth, found '" + id + "'");
+            throw new IllegalArgumentException("expected an id of lower-case letters, digits and single "
+                    + "hyphens, as in leek-moth, found '" + id + "'");
         }
-        StringBuilder text = new StringBuilder("# yaml-language-server: $schema=../.schema/" + file.schema() + ".json\n"
+        StringBuilder text = new StringBuilder("# yaml-language-server: $schema=../.schema/" + file.schema()
+                + ".json\n"
                 + "# Fill in what is empty; take the # from a line that you need, and delete the others.\n");
         fields(file.shape(), "", false, text);
         return new Draft(file.folder() + "/" + id + ".yaml", text.toString());
@@ -89,7 +90,8 @@ public record Draft(String path, String text) {
         }
     }
 
-    private static void item(Shape.Fields fields, String first, String indent, boolean optional, StringBuilder out) {
+    private static void item(Shape.Fields fields, String first, String indent, boolean optional,
+            StringBuilder out) {
         StringBuilder inner = new StringBuilder();
         fields(fields, indent + "  ", optional, inner);
         if (first.isEmpty()) {

@@ -58,7 +58,9 @@ public final class OpenData {
     private static Map<String, Object> byId(Map<String, ? extends Placed<?>> placed) {
         Map<String, Object> records = new LinkedHashMap<>();
         placed.forEach((id, record) -> records.put(id,
-                record.value() instanceof Figure figure ? figure.note() : new OneFile((Record) record.value())));
+                record.value() instanceof Figure figure
+                        ? figure.note()
+                        : new OneFile((Record) record.value())));
         return records;
     }
 

@@ -37,7 +37,8 @@ public record ContentBase(
         }
         return figures.values().stream().map(Placed::value)
                 .filter(figure -> figure.note().shows().entry().equals(entry))
-                .sorted(Comparator.comparing((Figure figure) -> place(figure, stages)).thenComparing(Figure::id))
+                .sorted(Comparator.comparing((Figure figure) -> place(figure, stages))
+                        .thenComparing(Figure::id))
                 .toList();
     }
 

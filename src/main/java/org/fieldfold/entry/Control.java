@@ -42,7 +42,8 @@ public sealed interface Control {
     /** Tier 3: a material, last, and only on a condition. */
     record Insecticide(
             @Describe("id of the active ingredient") String material,
-            @Describe("the condition under which it is used, as in 'only past the count'") Optional<Text> when,
+            @Describe("the condition under which it is used, as in 'only past the count'")
+            Optional<Text> when,
             @Describe("life stages that it reaches") List<LifeStage> against,
             @Describe("growth stages at which it is used, BBCH") Optional<StageWindow> stages,
             @Describe("how bees are kept safe, when it is used at flowering") Optional<Text> bees,

@@ -26,7 +26,7 @@ public record Monitoring(
         if (sample < 1 || places < 1 || sample % places != 0 || everyDays.orElse(0) < 0) {
             return Optional.empty();
         }
-        return Optional.of(new SamplingPlan(unit.name(), sample, walk.orElse(Walk.ROWS), places, sample / places,
-                everyDays.orElse(0)));
+        return Optional.of(new SamplingPlan(unit.name(), sample, walk.orElse(Walk.ROWS), places,
+                sample / places, everyDays.orElse(0)));
     }
 }

@@ -10,8 +10,10 @@ public record PestEntry(
         @Describe("the file's name without its ending") String id,
         @Describe("names") Names names,
         @Describe("ids of the crops it harms") List<String> crops,
-        @Describe("ids of the drawings, best first; leave out to take those that show this entry") List<String> figures,
-        @Describe("life stages, the one that a scout meets first standing first") List<StageDescription> stages,
+        @Describe("ids of the drawings, best first; leave out to take those that show this entry")
+        List<String> figures,
+        @Describe("life stages, the one that a scout meets first standing first")
+        List<StageDescription> stages,
         @Describe("what it is mistaken for") List<LookAlike> lookAlikes,
         @Describe("what it does to the crop") List<Damage> damage,
         @Describe("a sentence on its year: generations, when it arrives") Optional<Text> year,
@@ -34,8 +36,8 @@ public record PestEntry(
 
     /** The measures of one tier for these readers, as they stand in the file. */
     public List<Control> controlsFor(Audience audience, int tier) {
-        return controls.stream().filter(control -> control.tier() == tier && audience.among(control.audiences()))
-                .toList();
+        return controls.stream()
+                .filter(control -> control.tier() == tier && audience.among(control.audiences())).toList();
     }
 
     /**
@@ -44,7 +46,8 @@ public record PestEntry(
      */
     public Optional<Monitoring> monitoringOf(Threshold threshold, Audience audience) {
         return threshold.monitoring().isPresent()
-                ? monitoring.stream().filter(look -> look.id().equals(threshold.monitoring().get())).findFirst()
+                ? monitoring.stream().filter(look -> look.id().equals(threshold.monitoring().get()))
+                        .findFirst()
                 : monitoringFor(audience).stream().findFirst();
     }
 

@@ -13,10 +13,12 @@ public record Threshold(
         @Describe("those stages in words, as in 'before bloom'") Optional<String> when,
         @Describe("how it is measured") Metric metric,
         @Describe("the number, in the metric's unit; percent as 0 to 100") Optional<Double> value,
-        @Describe("number of units to which a count refers: 50 beetles per 50 stems is per: 50") Optional<Integer> per,
+        @Describe("number of units to which a count refers: 50 beetles per 50 stems is per: 50")
+        Optional<Integer> per,
         @Describe("days to which a trap's catch refers") Optional<Integer> days,
         @Describe("what is counted, as in 'adults' or 'plants with larvae'") Optional<String> counted,
-        @Describe("id of the monitoring by which it is counted; leave out when there is one") Optional<String> monitoring,
+        @Describe("id of the monitoring by which it is counted; leave out when there is one")
+        Optional<String> monitoring,
         @Describe("ids of other pests that are counted together with this one") List<String> together,
         @Describe("rows of an interval table") List<ThresholdStep> steps,
         @Describe("for metric none: why there is no number") Optional<Text> reason,

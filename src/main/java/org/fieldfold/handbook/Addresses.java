@@ -59,7 +59,8 @@ final class Addresses {
             return page.map(found -> new Target(found, Optional.empty()));
         }
         String part = link.substring(slash + 1);
-        boolean known = page.get().parts().stream().anyMatch(one -> one.key().equals(part) && !one.name().isEmpty());
+        boolean known = page.get().parts().stream()
+                .anyMatch(one -> one.key().equals(part) && !one.name().isEmpty());
         return Optional.of(new Target(page.get(), known ? Optional.of(part) : Optional.empty()));
     }
 

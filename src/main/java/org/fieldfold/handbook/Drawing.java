@@ -15,7 +15,8 @@ import org.fieldfold.entry.Figure;
  */
 record Drawing(String name, String file, int width, int height, Figure figure) {
     private static final Pattern VIEW_BOX = Pattern.compile(
-            "viewBox=[\"']\\s*[-\\d.]+[\\s,]+[-\\d.]+[\\s,]+(\\d{1,6})(?:\\.\\d+)?[\\s,]+(\\d{1,6})(?:\\.\\d+)?\\s*[\"']");
+            "viewBox=[\"']\\s*[-\\d.]+[\\s,]+[-\\d.]+[\\s,]+"
+            + "(\\d{1,6})(?:\\.\\d+)?[\\s,]+(\\d{1,6})(?:\\.\\d+)?\\s*[\"']");
 
     static Drawing of(String name, String file, Figure figure) {
         Matcher box = VIEW_BOX.matcher(figure.drawn() ? text(figure) : "");

@@ -21,7 +21,8 @@ final class Drawings {
         Set<String> files = new HashSet<>();
         for (Placed<Figure> placed : base.figures().values()) {
             Figure figure = placed.value();
-            String ending = figure.file().substring(figure.file().lastIndexOf('.') + 1).replaceAll("[^a-z]", "");
+            String ending = figure.file().substring(figure.file().lastIndexOf('.') + 1)
+                    .replaceAll("[^a-z]", "");
             String plain = figure.id().replaceAll("[^a-z0-9]+", "-");
             String file = plain + "." + ending;
             for (int i = 2; !files.add(file); i++) {
@@ -53,7 +54,8 @@ final class Drawings {
     String style() {
         StringBuilder rules = new StringBuilder();
         for (Drawing drawing : shown()) {
-            rules.append('.').append(drawing.name()).append("{aspect-ratio:").append(drawing.width()).append('/')
+            rules.append('.').append(drawing.name()).append("{aspect-ratio:").append(drawing.width())
+                    .append('/')
                     .append(drawing.height()).append(";background-image:url(\"").append(drawing.data())
                     .append("\")}\n");
         }

@@ -15,8 +15,8 @@ public record FitRow(String guide, String paper, int panel, String section, doub
         int brief) {
     public FitRow {
         if (panel < 1 || !(used >= 0) || !(typeSize > 0) || brief < 0) {
-            throw new IllegalArgumentException("fit of " + guide + ", panel " + panel + ": used " + used + ", type "
-                    + typeSize + " pt, brief " + brief);
+            throw new IllegalArgumentException("fit of " + guide + ", panel " + panel + ": used " + used
+                    + ", type " + typeSize + " pt, brief " + brief);
         }
     }
 }

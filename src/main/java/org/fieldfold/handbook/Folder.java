@@ -46,8 +46,9 @@ final class Folder implements Form {
     }
 
     private void image(Markup out, String figure, String kind, String alt) {
-        drawings.find(figure).ifPresent(drawing -> out.empty("img", "class", kind, "src", FIGURES + drawing.file(),
-                "alt", alt, "width", String.valueOf(drawing.width()), "height", String.valueOf(drawing.height()),
+        drawings.find(figure).ifPresent(drawing -> out.empty("img", "class", kind,
+                "src", FIGURES + drawing.file(), "alt", alt,
+                "width", String.valueOf(drawing.width()), "height", String.valueOf(drawing.height()),
                 "loading", "lazy", "decoding", "async"));
     }
 

@@ -45,7 +45,8 @@ public final class Handbook {
         body.open("main").line();
         body.element("div", "", "id", "everything").line();
         book.pages().forEach(page -> pages.write(body, page));
-        body.open("p", "class", "all").element("a", phrases.say("book.everything"), "href", "#everything").close();
+        body.open("p", "class", "all").element("a", phrases.say("book.everything"), "href", "#everything")
+                .close();
         body.close().line();
         pages.bar(body, Page.Kind.START);
         String style = Sheet.read(SHEET) + Sheet.read("screens.css") + drawings.style();

@@ -34,13 +34,14 @@ final class OneFile implements Form {
 
     @Override
     public void picture(Markup out, String figure, String alt) {
-        drawings.find(figure).ifPresent(drawing -> out.element("span", "", "class", "pic " + drawing.name(), "role",
-                "img", "aria-label", alt));
+        drawings.find(figure).ifPresent(drawing -> out.element("span", "",
+                "class", "pic " + drawing.name(), "role", "img", "aria-label", alt));
     }
 
     @Override
     public void ornament(Markup out, String figure) {
-        drawings.find(figure).ifPresent(drawing -> out.element("span", "", "class", "frame " + drawing.name()));
+        drawings.find(figure)
+                .ifPresent(drawing -> out.element("span", "", "class", "frame " + drawing.name()));
     }
 
     @Override

@@ -21,8 +21,8 @@ final class PageMarkup {
     }
 
     void write(Markup out, Page page) {
-        out.open("article", "class", "page k-" + page.kind().name().toLowerCase(Locale.ROOT), "id", form.anchor(page))
-                .line();
+        out.open("article", "class", "page k-" + page.kind().name().toLowerCase(Locale.ROOT),
+                "id", form.anchor(page)).line();
         head(out, page);
         BlockMarkup blocks = new BlockMarkup(form, out, form.titleLevel(page), phrases);
         for (Page.Part part : page.parts()) {

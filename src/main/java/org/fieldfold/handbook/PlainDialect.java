@@ -15,7 +15,8 @@ import org.thymeleaf.templatemode.TemplateMode;
  */
 final class PlainDialect extends StandardDialect {
     PlainDialect() {
-        setVariableExpressionEvaluator((context, expression, how) -> context.getVariable(expression.getExpression()));
+        setVariableExpressionEvaluator((context, expression, how) ->
+                context.getVariable(expression.getExpression()));
         setJavaScriptSerializer((object, writer) -> {
             throw new IllegalStateException("no template writes script");
         });
@@ -28,7 +29,8 @@ final class PlainDialect extends StandardDialect {
     public Set<IProcessor> getProcessors(String prefix) {
         return Set.of(new StandardTextTagProcessor(TemplateMode.HTML, prefix),
                 new StandardUtextTagProcessor(TemplateMode.HTML, prefix),
-                new StandardBlockTagProcessor(TemplateMode.HTML, prefix, StandardBlockTagProcessor.ELEMENT_NAME),
+                new StandardBlockTagProcessor(TemplateMode.HTML, prefix,
+                        StandardBlockTagProcessor.ELEMENT_NAME),
                 new StandardRemovableAttributeTagProcessor(prefix, "lang"),
                 new StandardRemovableAttributeTagProcessor(prefix, "content"));
     }

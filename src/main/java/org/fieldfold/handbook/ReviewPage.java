@@ -43,7 +43,8 @@ public final class ReviewPage {
     }
 
     private void head(Edition edition, List<Finding> findings, List<FitRow> fit, boolean proof) {
-        out.open("div", "class", "head").element("span", "Review", "class", "up").open("span", "class", "edition");
+        out.open("div", "class", "head").element("span", "Review", "class", "up")
+                .open("span", "class", "edition");
         if (proof) {
             out.element("strong", "PROOF", "class", "proof").text(" ");
         }
@@ -82,8 +83,8 @@ public final class ReviewPage {
 
     private void finding(Finding finding) {
         out.open("li", "class", finding.severity().word()).element("b", finding.severity().word()).text(" ")
-                .element("span", finding.span().line() + ":" + finding.span().column(), "class", "at").text(" ")
-                .element("span", finding.message()).text(" ").element("code", finding.rule());
+                .element("span", finding.span().line() + ":" + finding.span().column(), "class", "at")
+                .text(" ").element("span", finding.message()).text(" ").element("code", finding.rule());
         if (!finding.hint().isEmpty()) {
             out.element("p", finding.hint(), "class", "hint");
         }
@@ -95,7 +96,8 @@ public final class ReviewPage {
         if (fit.isEmpty()) {
             out.element("p", "No foldout was set.");
         } else {
-            table("Fullest first in each guide", "Guide", "Paper", "Panel", "Section", "Filled", "Type", "Shortened");
+            table("Fullest first in each guide", "Guide", "Paper", "Panel", "Section", "Filled", "Type",
+                    "Shortened");
             fit.stream().sorted(Comparator.comparing(FitRow::guide).thenComparing(FitRow::paper)
                     .thenComparing(Comparator.comparingDouble(FitRow::used).reversed())
                     .thenComparing(FitRow::panel)).forEach(this::fitRow);
@@ -128,8 +130,12 @@ public final class ReviewPage {
         part("due", "Re-reading");
         table("Oldest first; due " + edition.maxAgeMonths() + " months after the last reading, measured on "
                 + edition.issued(), "Entry", "File", "Last read", "By", "Due");
-        base.reviewed().stream().sorted(Comparator.comparing((Placed<? extends Reviewed> entry) -> entry.value()
-                .revised().orElse(LocalDate.MIN)).thenComparing(entry -> entry.value().id())).forEach(entry -> {
+        base.reviewed().stream()
+                .sorted(Comparator
+                        .comparing((Placed<? extends Reviewed> entry) ->
+                                entry.value().revised().orElse(LocalDate.MIN))
+                        .thenComparing(entry -> entry.value().id()))
+                .forEach(entry -> {
                     boolean due = isDue(entry.value(), edition);
                     out.open("tr", "class", due ? "over" : "easy");
                     cell(entry.value().id());

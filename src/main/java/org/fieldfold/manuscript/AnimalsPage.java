@@ -37,15 +37,16 @@ final class AnimalsPage {
         blocks.add(new Block.Title(List.of(Run.plain(register.say("book.animals"))),
                 List.of(Run.plain(register.say("book.animals.which"))), origin));
         groups.forEach((order, tiles) -> {
-            blocks.add(new Block.Heading(3, List.of(Run.strong(order.substring(order.indexOf('|') + 1))), origin));
+            blocks.add(new Block.Heading(3, List.of(Run.strong(order.substring(order.indexOf('|') + 1))),
+                    origin));
             List<Block.Tile> drawn = tiles.stream().filter(tile -> tile.figure().isPresent()).toList();
             blocks.add(new Block.Tiles(drawn, origin));
             Line others = Line.of();
-            tiles.stream().filter(tile -> tile.figure().isEmpty()).forEach(tile -> others.plain(others.isEmpty()
-                    ? "" : " · ").add(Run.plain(tile.name()).to(tile.link())));
+            tiles.stream().filter(tile -> tile.figure().isEmpty()).forEach(tile ->
+                    others.plain(others.isEmpty() ? "" : " · ").add(Run.plain(tile.name()).to(tile.link())));
             if (!others.isEmpty()) {
-                blocks.add(new Block.Facts(List.of(new Block.Fact(register.say("book.not-drawn"), others.runs())),
-                        origin));
+                blocks.add(new Block.Facts(
+                        List.of(new Block.Fact(register.say("book.not-drawn"), others.runs())), origin));
             }
         });
         return new Page(Places.ANIMALS, Page.Kind.LOOK, register.say("book.animals"), Places.LOOK,
@@ -53,10 +54,12 @@ final class AnimalsPage {
     }
 
     /** Groups sort by stage, then by kind: the key is the stage's number, a bar, and the heading. */
-    private void add(Map<String, List<Block.Tile>> groups, String id, Names names, List<StageDescription> stages) {
+    private void add(Map<String, List<Block.Tile>> groups, String id, Names names,
+            List<StageDescription> stages) {
         for (LifeStage stage : stages.stream().map(StageDescription::stage).distinct().toList()) {
             String heading = stage == LifeStage.ADULT
-                    ? register.say("book.animals.adult", register.phrases().word("stage", stage), names.kind())
+                    ? register.say("book.animals.adult", register.phrases().word("stage", stage),
+                            names.kind())
                     : register.say("book.animals." + stage.name().toLowerCase(java.util.Locale.ROOT));
             Optional<Figure> drawing = register.figures(id).stream()
                     .filter(figure -> figure.note().shows().stage().equals(Optional.of(stage))).findFirst();

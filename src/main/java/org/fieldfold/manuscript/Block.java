@@ -142,7 +142,8 @@ public sealed interface Block {
     }
 
     /** A table with a header row; rows are as long as the header. */
-    record Grid(String caption, List<List<Run>> header, List<List<List<Run>>> rows, Span origin) implements Block {
+    record Grid(String caption, List<List<Run>> header, List<List<List<Run>>> rows,
+            Span origin) implements Block {
         public Grid {
             for (List<List<Run>> row : rows) {
                 if (row.size() != header.size()) {

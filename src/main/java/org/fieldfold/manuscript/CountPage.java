@@ -47,7 +47,8 @@ final class CountPage {
             PublishedNumber published = new PublishedNumber(register, pest);
             Optional<Threshold> first = pest.thresholds().stream()
                     .filter(one -> one.crop().isEmpty() || one.crop().get().equals(crop))
-                    .filter(one -> Audience.FIELD.among(one.audiences()) || Audience.TUNNEL.among(one.audiences()))
+                    .filter(one -> Audience.FIELD.among(one.audiences())
+                            || Audience.TUNNEL.among(one.audiences()))
                     .filter(one -> pest.cardOf(one, PestCounts.audience(one)).isPresent()).findFirst();
             first.ifPresent(one -> name.plain(" " + published.words(one) + only(one)));
             rows.add(List.of(name.runs(), first.map(published::onCard)

@@ -72,7 +72,8 @@ final class CountWriter {
         Monitoring look = entry.monitoringOf(threshold, reader.audience()).orElseThrow();
         Line line = Line.of().strong(reader.say("count") + " ").plain(what(threshold, card, look));
         line.plain(": " + where(card, look));
-        look.everyDays().ifPresent(days -> line.plain(", " + reader.phrases().count("count.every", days, days)));
+        look.everyDays()
+                .ifPresent(days -> line.plain(", " + reader.phrases().count("count.every", days, days)));
         threshold.when().ifPresent(when -> line.plain(", " + when));
         line.plain(".");
         threshold.note().ifPresent(note -> line.sentence(reader.read(note)));
@@ -87,7 +88,8 @@ final class CountWriter {
         if (card.countsUnitsWithPest()) {
             return reader.say("count.among", counted, card.lookAt());
         }
-        return reader.say(look.unit() == SamplingUnit.TRAP ? "count.in" : "count.on", counted, card.lookAt(), units);
+        return reader.say(look.unit() == SamplingUnit.TRAP ? "count.in" : "count.on", counted,
+                card.lookAt(), units);
     }
 
     private String where(CountCard card, Monitoring look) {
@@ -104,7 +106,8 @@ final class CountWriter {
     }
 
     private String unit(SamplingUnit unit, int count) {
-        return reader.phrases().count("unit." + unit.name().toLowerCase(Locale.ROOT).replace('_', '-'), count);
+        return reader.phrases()
+                .count("unit." + unit.name().toLowerCase(Locale.ROOT).replace('_', '-'), count);
     }
 
     private String below(Threshold threshold, CountCard card) {
@@ -112,7 +115,8 @@ final class CountWriter {
         if (threshold.metric() == Metric.ANY_PRESENT) {
             return reader.say("count.or-more", counted);
         }
-        return card.days() == 0 ? counted : reader.phrases().count("count.in-days", card.days(), counted, card.days());
+        return card.days() == 0 ? counted
+                : reader.phrases().count("count.in-days", card.days(), counted, card.days());
     }
 
     /** The other counts: a sentence for one or two that hold at any time, a table where the stage decides. */
@@ -134,8 +138,8 @@ final class CountWriter {
                     Line.of().strong(actAt(threshold)).plain(when.isEmpty() ? "" : " " + counted).runs()));
         }
         return List.of(new Block.Grid(reader.say("table.others"), List.of(
-                List.of(Run.strong(reader.say("table.when"))), List.of(Run.strong(reader.say("table.act")))), rows,
-                at(others.get(0))));
+                List.of(Run.strong(reader.say("table.when"))), List.of(Run.strong(reader.say("table.act")))),
+                rows, at(others.get(0))));
     }
 
     /** What the number counts; with how many units where they are not those of the box above. */
@@ -146,7 +150,8 @@ final class CountWriter {
             return threshold.counted().orElse("");
         }
         String counted = what(threshold, card, look);
-        return card.days() == 0 ? counted : reader.phrases().count("count.in-days", card.days(), counted, card.days());
+        return card.days() == 0 ? counted
+                : reader.phrases().count("count.in-days", card.days(), counted, card.days());
     }
 
     private String actAt(Threshold threshold) {
@@ -179,7 +184,8 @@ final class CountWriter {
                     List.of(Run.strong(caught)), List.of(Run.strong(reader.say("table.do")))), rows, origin));
         }
         if (threshold.metric() == Metric.DEFOLIATION && threshold.value().isPresent()) {
-            Line line = Line.of().strong(reader.say("count.leaf-loss", Figures.plain(threshold.value().get())));
+            Line line = Line.of()
+                    .strong(reader.say("count.leaf-loss", Figures.plain(threshold.value().get())));
             threshold.when().ifPresent(when -> line.plain(" " + when));
             line.plain(".");
             threshold.note().ifPresent(note -> line.sentence(reader.read(note)));
@@ -199,11 +205,14 @@ final class CountWriter {
         Span origin = null;
         for (Monitoring look : entry.monitoringFor(reader.audience())) {
             for (DegreeDayEvent event : look.season().map(season -> season.events()).orElse(List.of())) {
-                origin = Objects.requireNonNullElse(origin, placed.at("monitoring", entry.monitoring().indexOf(look),
-                        "season"));
-                String from = event.start().map(day -> reader.phrases().day(day)).or(event::biofix).orElse("");
-                line.sentence(Line.of().strong(Phrases.capital(event.event())).plain(reader.say("degree-days",
-                        Figures.plain(event.sum()), event.unit(), Figures.plain(event.lower()), from)).runs());
+                origin = Objects.requireNonNullElse(origin,
+                        placed.at("monitoring", entry.monitoring().indexOf(look), "season"));
+                String from = event.start().map(day -> reader.phrases().day(day)).or(event::biofix)
+                        .orElse("");
+                line.sentence(Line.of().strong(Phrases.capital(event.event()))
+                        .plain(reader.say("degree-days", Figures.plain(event.sum()), event.unit(),
+                                Figures.plain(event.lower()), from))
+                        .runs());
             }
         }
         return line.isEmpty() ? Optional.empty()

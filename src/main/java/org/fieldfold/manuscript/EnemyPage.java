@@ -44,11 +44,13 @@ final class EnemyPage {
         List<Block> blocks = new ArrayList<>();
         List<Figure> figures = register.figures(entry.id());
         if (!figures.isEmpty()) {
-            blocks.add(new Block.Plates(figures.stream().map(figure -> LooksWriter.plate(figure, reader.phrases()))
-                    .toList(), placed.at("names")));
+            blocks.add(new Block.Plates(
+                    figures.stream().map(figure -> LooksWriter.plate(figure, reader.phrases())).toList(),
+                    placed.at("names")));
         }
         if (!entry.stages().isEmpty()) {
-            blocks.add(new Block.Facts(PestPage.stages(register, entry.stages(), reader), placed.at("stages")));
+            blocks.add(new Block.Facts(PestPage.stages(register, entry.stages(), reader),
+                    placed.at("stages")));
         }
         blocks.addAll(PestPage.sideBySide(register, placed, entry.id(), entry.lookAlikes(), reader));
         if (!entry.keepsDown().isEmpty()) {
@@ -65,7 +67,8 @@ final class EnemyPage {
         Optional<List<Block>> release = entry.release()
                 .map(text -> ProseBlocks.of(text.full(), placed.at("release")));
         release.ifPresent(words -> {
-            blocks.add(new Block.Heading(4, List.of(Run.strong(reader.say("book.release"))), placed.at("release")));
+            blocks.add(new Block.Heading(4, List.of(Run.strong(reader.say("book.release"))),
+                    placed.at("release")));
             blocks.addAll(words);
         });
         return blocks;

@@ -39,8 +39,8 @@ final class EntryWriter {
             blocks.add(new Block.Divider(block.origin()));
             blocks.add(block);
         });
-        return new Section(entry.id(), Section.Kind.ENTRY, tab, Phrases.capital(entry.names().common()), blocks,
-                placed.at("names", "common"));
+        return new Section(entry.id(), Section.Kind.ENTRY, tab,
+                Phrases.capital(entry.names().common()), blocks, placed.at("names", "common"));
     }
 
     private Optional<Block> spare(Placed<PestEntry> placed) {

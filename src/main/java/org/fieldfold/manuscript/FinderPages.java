@@ -50,7 +50,8 @@ final class FinderPages {
         Map<PlantPart, Map<DamageSign, List<PestEntry>>> all = new EnumMap<>(PlantPart.class);
         for (PestEntry pest : pests) {
             for (Damage seen : pest.damage()) {
-                List<PestEntry> same = all.computeIfAbsent(seen.part(), part -> new EnumMap<>(DamageSign.class))
+                List<PestEntry> same = all
+                        .computeIfAbsent(seen.part(), part -> new EnumMap<>(DamageSign.class))
                         .computeIfAbsent(seen.sign(), sign -> new ArrayList<>());
                 if (!same.contains(pest)) {
                     same.add(pest);
@@ -65,9 +66,12 @@ final class FinderPages {
         damage.forEach((part, signs) -> {
             Optional<String> figure = signs.values().stream().flatMap(List::stream)
                     .sorted(Comparator.comparing(pest -> -share(pest, part)))
-                    .flatMap(pest -> register.damageFigure(pest.id()).stream()).findFirst().map(one -> one.id());
-            tiles.add(new Block.Tile(Places.to(Places.part(part)), figure, register.phrases().word("part", part),
-                    List.of(Run.plain(signs.keySet().stream().map(sign -> register.phrases().word("sign", sign))
+                    .flatMap(pest -> register.damageFigure(pest.id()).stream()).findFirst()
+                    .map(one -> one.id());
+            tiles.add(new Block.Tile(Places.to(Places.part(part)), figure,
+                    register.phrases().word("part", part),
+                    List.of(Run.plain(signs.keySet().stream()
+                            .map(sign -> register.phrases().word("sign", sign))
                             .collect(Collectors.joining(" · "))))));
         });
         tiles.add(new Block.Tile(Places.to(Places.ANIMALS), pests.stream()
@@ -80,14 +84,17 @@ final class FinderPages {
 
     /** Which share of a pest's damage is on this part: the one with the most shows it best. */
     private static double share(PestEntry pest, PlantPart part) {
-        return pest.damage().stream().filter(seen -> seen.part() == part).count() / (double) pest.damage().size();
+        return pest.damage().stream().filter(seen -> seen.part() == part).count()
+                / (double) pest.damage().size();
     }
 
     private Page part(PlantPart part, Map<DamageSign, List<PestEntry>> signs) {
         List<Block> blocks = new ArrayList<>();
         signs.forEach((sign, entries) -> {
-            blocks.add(new Block.Heading(3, List.of(Run.strong(register.phrases().word("sign", sign))), origin));
-            blocks.add(new Block.Tiles(entries.stream().map(pest -> seen(pest, part, sign)).toList(), origin));
+            blocks.add(new Block.Heading(3, List.of(Run.strong(register.phrases().word("sign", sign))),
+                    origin));
+            blocks.add(new Block.Tiles(entries.stream().map(pest -> seen(pest, part, sign)).toList(),
+                    origin));
         });
         return page(Places.part(part), Page.Kind.LOOK, register.phrases().word("part", part), Places.LOOK,
                 register.say("book.look.what"), blocks);
@@ -112,11 +119,13 @@ final class FinderPages {
             Crop crop = placed.value();
             List<PestEntry> entries = register.pestsOf(crop.id());
             List<String> figures = entries.stream()
-                    .flatMap(pest -> register.figure(pest.id(), Optional.empty()).stream()).map(Figure::id).toList();
+                    .flatMap(pest -> register.figure(pest.id(), Optional.empty()).stream()).map(Figure::id)
+                    .toList();
             Optional<String> figure = figures.stream().filter(taken::add).findFirst()
                     .or(() -> figures.stream().findFirst());
-            tiles.add(new Block.Tile(Places.to(Places.crop(crop.id())), figure, crop.name(), List.of(Run.plain(
-                    register.phrases().count("book.entries", entries.size(), entries.size())))));
+            tiles.add(new Block.Tile(Places.to(Places.crop(crop.id())), figure, crop.name(),
+                    List.of(Run.plain(register.phrases().count("book.entries", entries.size(),
+                            entries.size())))));
         }
         return page(Places.CROPS, Page.Kind.CROPS, register.say("book.door.crops"), Places.START,
                 register.say("book.door.crops.why"), List.of(new Block.Tiles(tiles, origin)));
@@ -126,10 +135,12 @@ final class FinderPages {
         List<PestEntry> entries = register.pestsOf(crop.id());
         List<Block> blocks = new ArrayList<>();
         if (entries.isEmpty()) {
-            blocks.add(new Block.Paragraph(List.of(Run.plain(register.say("book.no-entries"))), List.of(), origin));
+            blocks.add(new Block.Paragraph(List.of(Run.plain(register.say("book.no-entries"))),
+                    List.of(), origin));
         }
         blocks.add(new Block.Tiles(entries.stream().map(pest -> register.tile(pest.id(),
-                register.figure(pest.id(), Optional.empty()), List.of(Run.plain(pest.damage().stream().findFirst()
+                register.figure(pest.id(), Optional.empty()),
+                List.of(Run.plain(pest.damage().stream().findFirst()
                         .map(seen -> seen.text().pocket().words()).orElse(""))))).toList(), origin));
         List<Block.Fact> seen = new ArrayList<>();
         damage.forEach((part, signs) -> signs.forEach((sign, all) -> {
@@ -143,13 +154,15 @@ final class FinderPages {
             blocks.add(new Block.Heading(3, List.of(Run.strong(register.say("book.door.look"))), origin));
             blocks.add(new Block.Facts(seen, origin));
         }
-        return page(Places.crop(crop.id()), Page.Kind.CROPS, crop.name(), Places.CROPS, crop.scientific(), blocks);
+        return page(Places.crop(crop.id()), Page.Kind.CROPS, crop.name(), Places.CROPS,
+                crop.scientific(), blocks);
     }
 
     private static List<Run> links(List<PestEntry> entries) {
         Line line = Line.of();
         for (PestEntry pest : entries) {
-            line.plain(line.isEmpty() ? "" : " · ").add(Run.plain(pest.names().common()).to(Places.to(pest.id())));
+            line.plain(line.isEmpty() ? "" : " · ")
+                    .add(Run.plain(pest.names().common()).to(Places.to(pest.id())));
         }
         return line.runs();
     }

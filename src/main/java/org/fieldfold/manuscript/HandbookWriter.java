@@ -66,6 +66,7 @@ public final class HandbookWriter {
         Span origin = file.getValue();
         return new Page(id, Page.Kind.REFERENCE, id, Places.START, List.of(new Page.Part("top", "", List.of(
                 new Block.Title(List.of(Run.plain(id)), List.of(), origin),
-                new Block.Notice(List.of(Run.strong(phrases.say("unread", origin.place()))), origin)))), origin);
+                new Block.Notice(List.of(Run.strong(phrases.say("unread", origin.place()))), origin)))),
+                origin);
     }
 }

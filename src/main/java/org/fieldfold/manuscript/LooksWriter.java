@@ -58,7 +58,8 @@ final class LooksWriter {
             plates = plates.subList(0, sideBySide(plates));
         }
         return plates.isEmpty() ? Optional.empty()
-                : Optional.of(new Block.Plates(plates, placed.at(entry.figures().isEmpty() ? "names" : "figures")));
+                : Optional.of(new Block.Plates(plates,
+                        placed.at(entry.figures().isEmpty() ? "names" : "figures")));
     }
 
     /** How many of the first plates stand side by side in a pocket: true-size bars are never shortened. */
@@ -84,7 +85,8 @@ final class LooksWriter {
                 .map(length -> new Block.Plate.Length(length.from(), length.to()));
         String caption = size.map(length -> phrases.say("plate.size", figure.note().caption(),
                 Figures.range(length.from(), length.to()))).orElse(figure.note().caption());
-        return new Block.Plate(figure.id(), caption, figure.note().alt().orElse(figure.note().caption()), size);
+        return new Block.Plate(figure.id(), caption, figure.note().alt().orElse(figure.note().caption()),
+                size);
     }
 
     /** 'Adult …; Larva …': the brief form keeps the stage that a scout meets first. */
@@ -113,7 +115,8 @@ final class LooksWriter {
         List<List<Run>> all = new ArrayList<>();
         for (LookAlike other : entry.lookAlikes()) {
             List<Run> mark = reader.read(other.mark());
-            all.add(reader.pocket() ? mark : Line.of().add(Run.strong(name(other.entry())).to("#" + other.entry()))
+            all.add(reader.pocket() ? mark
+                    : Line.of().add(Run.strong(name(other.entry())).to("#" + other.entry()))
                     .plain(": ").add(mark).runs());
         }
         return led("diff", all, placed.at("look-alikes"));

@@ -25,15 +25,16 @@ final class OfficePage {
                 List.of(Run.plain(register.say("book.door.office.why"))), origin));
         blocks.add(new Block.Notice(List.of(Run.strong(register.say("next.flag"))), origin));
         for (Placed<Office> office : register.base().offices().values()) {
-            contact(blocks, office.value().name(), Optional.of(office.value().county()), office.value().contact(),
-                    office.at("contact"));
+            contact(blocks, office.value().name(), Optional.of(office.value().county()),
+                    office.value().contact(), office.at("contact"));
         }
         contact(blocks, edition.value().publisher(), Optional.empty(), edition.value().contact(), origin);
         return new Page(Places.OFFICES, Page.Kind.OFFICE, register.say("book.page.offices"), Places.START,
                 List.of(new Page.Part("top", "", blocks)), origin);
     }
 
-    private void contact(List<Block> blocks, String name, Optional<String> county, Contact contact, Span origin) {
+    private void contact(List<Block> blocks, String name, Optional<String> county, Contact contact,
+            Span origin) {
         blocks.add(new Block.Heading(3, List.of(Run.strong(name)), origin));
         List<Block.Fact> facts = new ArrayList<>();
         county.ifPresent(where -> facts.add(Block.Fact.of(register.say("book.office.county"), where)));

@@ -56,17 +56,19 @@ final class PestCounts {
         List<Block> blocks = new ArrayList<>();
         String only = reader.only(look.audiences());
         String name = register.phrases().word("book.method", look.method());
-        blocks.add(new Block.Heading(4, Line.of().strong(only.isEmpty() ? name : only + ": " + name).runs(), origin));
+        blocks.add(new Block.Heading(4, Line.of().strong(only.isEmpty() ? name : only + ": " + name).runs(),
+                origin));
         entry.thresholds().stream().filter(threshold -> usedBy(threshold, look))
                 .filter(threshold -> cards(threshold).hasCard(threshold)).findFirst()
                 .ifPresent(threshold -> blocks.add(cards(threshold).box(threshold)));
-        blocks.addAll(ProseBlocks.of(look.how().full(), placed.at("monitoring", entry.monitoring().indexOf(look),
-                "how")));
+        blocks.addAll(ProseBlocks.of(look.how().full(),
+                placed.at("monitoring", entry.monitoring().indexOf(look), "how")));
         List<Block.Fact> facts = new ArrayList<>();
         look.season().flatMap(season -> season.stages()).ifPresent(stages -> facts.add(Block.Fact.of(
                 reader.say("book.season"), register.stages(entry.crops(), stages))));
         look.season().flatMap(season -> season.dates()).ifPresent(dates -> facts.add(Block.Fact.of(
-                reader.say("book.season.days"), reader.say("book.season.dates", register.phrases().day(dates.from()),
+                reader.say("book.season.days"),
+                reader.say("book.season.dates", register.phrases().day(dates.from()),
                         register.phrases().day(dates.to())))));
         if (!facts.isEmpty()) {
             blocks.add(new Block.Facts(facts, origin));
@@ -98,7 +100,8 @@ final class PestCounts {
                     : number(threshold), published.where(threshold, reader), published.onCard(threshold),
                     register.brief(threshold.source())));
         }
-        return rows.isEmpty() ? Optional.empty() : Optional.of(new Block.Grid(reader.say("book.numbers"), List.of(
+        return rows.isEmpty() ? Optional.empty()
+                : Optional.of(new Block.Grid(reader.say("book.numbers"), List.of(
                 head("book.numbers.published"), head("book.numbers.where"), head("book.numbers.card"),
                 head("book.numbers.source")), rows, placed.at("thresholds")));
     }
@@ -127,7 +130,8 @@ final class PestCounts {
     }
 
     private List<Threshold> sameQuestion(Threshold first) {
-        return entry.thresholds().stream().filter(other -> other == first || other.asksTheSameAs(first)).toList();
+        return entry.thresholds().stream().filter(other -> other == first || other.asksTheSameAs(first))
+                .toList();
     }
 
     private boolean disagrees(Threshold threshold) {
@@ -141,13 +145,16 @@ final class PestCounts {
                 String base = reader.say("book.warmth.above", Figures.plain(event.lower()), event.unit())
                         + event.upper().map(upper -> reader.say("book.warmth.upper", Figures.plain(upper),
                                 event.unit())).orElse("");
-                String from = event.start().map(day -> register.phrases().day(day)).or(event::biofix).orElse("–");
+                String from = event.start().map(day -> register.phrases().day(day)).or(event::biofix)
+                        .orElse("–");
                 rows.add(List.of(List.of(Run.strong(event.event())),
-                        List.of(Run.strong(reader.say("book.warmth.sum", Figures.plain(event.sum()), event.unit()))),
+                        List.of(Run.strong(reader.say("book.warmth.sum", Figures.plain(event.sum()),
+                                event.unit()))),
                         List.of(Run.plain(base)), List.of(Run.plain(from)), register.brief(event.source())));
             }
         }
-        return rows.isEmpty() ? Optional.empty() : Optional.of(new Block.Grid(reader.say("book.warmth"), List.of(
+        return rows.isEmpty() ? Optional.empty()
+                : Optional.of(new Block.Grid(reader.say("book.warmth"), List.of(
                 head("book.warmth.event"), head("book.warmth.degree-days"), head("book.warmth.base"),
                 head("book.warmth.from"), head("book.numbers.source")), rows, placed.at("monitoring")));
     }

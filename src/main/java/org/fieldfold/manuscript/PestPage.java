@@ -35,7 +35,8 @@ final class PestPage {
         parts.add(new Page.Part("look", reader.say("book.look"), look()));
         addIfAny(parts, "year", reader.say("book.year"), year());
         addIfAny(parts, "count", reader.say("book.count"), new PestCounts(register, placed, reader).blocks());
-        addIfAny(parts, "act", reader.say("book.act"), new TierWriter(register.base(), placed, reader).blocks());
+        addIfAny(parts, "act", reader.say("book.act"),
+                new TierWriter(register.base(), placed, reader).blocks());
         parts.add(register.standing(placed));
         return new Page(entry.id(), Page.Kind.PEST, entry.names().common(), Places.CROPS, parts,
                 placed.at("names", "common"));
@@ -87,8 +88,8 @@ final class PestPage {
         if (!entry.spare().isEmpty()) {
             blocks.add(heading("book.friends-here"));
             blocks.add(new Block.Tiles(entry.spare().stream().map(id -> register.tile(id,
-                    register.figure(id, Optional.empty()), List.of(Run.plain(reader.say("book.friend"))))).toList(),
-                    placed.at("spare")));
+                    register.figure(id, Optional.empty()), List.of(Run.plain(reader.say("book.friend")))))
+                    .toList(), placed.at("spare")));
         }
         return blocks;
     }
@@ -99,7 +100,8 @@ final class PestPage {
             Line line = Line.of().add(reader.read(stage.looks()));
             stage.found().ifPresent(where -> line.plain(" ").strong(reader.say("book.found") + " ")
                     .add(reader.read(where)).plain("."));
-            facts.add(new Block.Fact(register.say("plate.size", register.phrases().word("stage", stage.stage()),
+            facts.add(new Block.Fact(register.say("plate.size",
+                    register.phrases().word("stage", stage.stage()),
                     Figures.range(stage.size().from(), stage.size().to())), line.runs()));
         }
         return facts;
@@ -116,12 +118,14 @@ final class PestPage {
             }
             String other = others.get(i).entry();
             Optional<Figure> own = register.figure(id, Optional.empty());
-            Optional<Figure> its = register.figure(other, own.flatMap(figure -> figure.note().shows().stage()));
+            Optional<Figure> its =
+                    register.figure(other, own.flatMap(figure -> figure.note().shows().stage()));
             String label = register.isEnemy(other) ? "book.friend" : register.isEnemy(id) ? "book.a-pest"
                     : "book.other";
             blocks.add(new Block.SideBySide(
                     new Block.Side(reader.say(register.isEnemy(id) ? "book.this-friend" : "book.this"),
-                            register.name(id), "", own.map(figure -> LooksWriter.plate(figure, reader.phrases()))),
+                            register.name(id), "",
+                            own.map(figure -> LooksWriter.plate(figure, reader.phrases()))),
                     new Block.Side(reader.say(label), register.name(other), Places.to(other),
                             its.map(figure -> LooksWriter.plate(figure, reader.phrases()))),
                     reader.read(others.get(i).mark()), placed.at("look-alikes", i)));
@@ -133,7 +137,8 @@ final class PestPage {
         List<Block> blocks = new ArrayList<>();
         entry.year().ifPresent(year -> blocks.addAll(ProseBlocks.of(year.full(), placed.at("year"))));
         entry.overwinters().ifPresent(place -> blocks.add(new Block.Facts(List.of(Block.Fact.of(
-                reader.say("book.winter"), register.phrases().word("winter", place))), placed.at("overwinters"))));
+                reader.say("book.winter"), register.phrases().word("winter", place))),
+                placed.at("overwinters"))));
         return blocks;
     }
 

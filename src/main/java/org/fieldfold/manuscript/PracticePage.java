@@ -60,10 +60,10 @@ final class PracticePage {
     private List<Block> watch() {
         List<Block> blocks = new ArrayList<>(list(false, practice.watch(), "watch"));
         List<Block.Fact> facts = new ArrayList<>();
-        practice.irrigation().ifPresent(text -> facts.add(new Block.Fact(reader.say("book.practice.irrigation"),
-                reader.read(text))));
-        practice.ventilation().ifPresent(text -> facts.add(new Block.Fact(reader.say("book.practice.ventilation"),
-                reader.read(text))));
+        practice.irrigation().ifPresent(text -> facts.add(
+                new Block.Fact(reader.say("book.practice.irrigation"), reader.read(text))));
+        practice.ventilation().ifPresent(text -> facts.add(
+                new Block.Fact(reader.say("book.practice.ventilation"), reader.read(text))));
         practice.weeds().ifPresent(text -> facts.add(new Block.Fact(reader.say("book.practice.weeds"),
                 reader.read(text))));
         if (!facts.isEmpty()) {
@@ -80,7 +80,8 @@ final class PracticePage {
 
     private boolean isUsedAgainst(PestEntry pest) {
         return pest.controls().stream().anyMatch(control ->
-                control instanceof Control.Cultural cultural && cultural.practice().equals(Optional.of(practice.id()))
+                control instanceof Control.Cultural cultural
+                        && cultural.practice().equals(Optional.of(practice.id()))
                 || control instanceof Control.Exclusion exclusion
                         && exclusion.practice().equals(Optional.of(practice.id())));
     }

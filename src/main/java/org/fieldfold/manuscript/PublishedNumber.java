@@ -24,8 +24,10 @@ final class PublishedNumber {
         int per = threshold.per().orElse(1);
         int days = threshold.days().orElse(1);
         return switch (threshold.metric()) {
-            case COUNT_PER_SAMPLE -> register.say("book.value.count", value, counted, per, unit(threshold, per));
-            case MEAN_PER_UNIT -> per == 1 ? register.say("book.value.mean", value, counted, unit(threshold, 1))
+            case COUNT_PER_SAMPLE ->
+                    register.say("book.value.count", value, counted, per, unit(threshold, per));
+            case MEAN_PER_UNIT -> per == 1
+                    ? register.say("book.value.mean", value, counted, unit(threshold, 1))
                     : register.say("book.value.count", value, counted, per, unit(threshold, per));
             case PERCENT_INFESTED -> register.say("book.value.percent", value, counted);
             case TRAP_CATCH -> register.phrases().count("book.value.trap", days, value, counted, days);
@@ -58,7 +60,8 @@ final class PublishedNumber {
     List<Run> onCard(Threshold threshold) {
         return entry.cardOf(threshold, PestCounts.audience(threshold)).map(card -> Line.of()
                 .strong(String.valueOf(card.actAt()))
-                .plain(" " + register.say("book.of-sample", card.lookAt(), unit(threshold, card.lookAt()))).runs())
+                .plain(" " + register.say("book.of-sample", card.lookAt(), unit(threshold, card.lookAt())))
+                .runs())
                 .orElse(List.of(Run.plain("–")));
     }
 

@@ -40,7 +40,8 @@ final class ReferencePages {
             int wanted = tier;
             List<Block.Tile> tiles = base.practices().values().stream().map(Placed::value)
                     .filter(practice -> practice.tier() == wanted)
-                    .map(practice -> register.tile(practice.id(), register.figures(practice.id()).stream().findFirst(),
+                    .map(practice -> register.tile(practice.id(),
+                            register.figures(practice.id()).stream().findFirst(),
                             List.of(Run.plain(practice.summary().pocket().words())))).toList();
             blocks.add(new Block.Heading(3, List.of(Run.strong(register.say("tier.head", tier,
                     register.say("tier." + tier)))), origin));
@@ -50,9 +51,10 @@ final class ReferencePages {
     }
 
     Page chapters() {
-        return list(Places.CHAPTERS, "chapters", List.of(new Block.Items(false, base.chapters().values().stream()
-                .map(Placed::value).map(chapter -> List.of(Run.plain(chapter.title())
-                        .to(Places.to(Places.chapter(chapter.id()))))).toList(), origin)));
+        return list(Places.CHAPTERS, "chapters", List.of(new Block.Items(false,
+                base.chapters().values().stream().map(Placed::value)
+                        .map(chapter -> List.of(Run.plain(chapter.title())
+                                .to(Places.to(Places.chapter(chapter.id()))))).toList(), origin)));
     }
 
     Page chapter(Placed<Chapter> placed) {
@@ -80,8 +82,8 @@ final class ReferencePages {
         }
         List<Block> blocks = new ArrayList<>(cautionBox());
         blocks.add(new Block.Paragraph(List.of(Run.plain(register.say("abbreviations"))), List.of(), origin));
-        blocks.add(new Block.Grid(register.say("book.page.materials"), heads("name", "group", "phi", "rei", "bees",
-                "organic", "signal", "checked"), rows, origin));
+        blocks.add(new Block.Grid(register.say("book.page.materials"),
+                heads("name", "group", "phi", "rei", "bees", "organic", "signal", "checked"), rows, origin));
         return list(Places.MATERIALS, "materials", blocks);
     }
 
@@ -90,8 +92,9 @@ final class ReferencePages {
         blocks.add(new Block.Paragraph(List.of(Run.plain(register.say("abbreviations"))), List.of(), origin));
         blocks.add(new Block.Heading(3, List.of(Run.strong(register.say("tiers"))), origin));
         for (int tier = 1; tier <= 3; tier++) {
-            blocks.add(new Block.Tier(tier, Line.of().strong(register.say("tier.head", tier, register.say("tier."
-                    + tier))).plain(register.say("tier.why." + tier)).runs(), List.of(),
+            blocks.add(new Block.Tier(tier,
+                    Line.of().strong(register.say("tier.head", tier, register.say("tier." + tier)))
+                            .plain(register.say("tier.why." + tier)).runs(), List.of(),
                     tier == 3 ? List.of(Run.strong(register.say("caution.tier3"))) : List.of(), origin));
         }
         return list(Places.CAUTIONS, "cautions", blocks);
@@ -99,7 +102,8 @@ final class ReferencePages {
 
     /** The edition's cautions: they stand in front of every list of materials. */
     private List<Block> cautionBox() {
-        List<List<Run>> lines = new ArrayList<>(edition.cautions().stream().map(text -> text.full().line()).toList());
+        List<List<Run>> lines =
+                new ArrayList<>(edition.cautions().stream().map(text -> text.full().line()).toList());
         lines.add(List.of(Run.plain(register.say("rates"))));
         return List.of(new Block.Notice(List.of(Run.strong(register.say("caution.tier3"))), origin),
                 new Block.Items(false, lines, base.edition().at("cautions")));
@@ -115,10 +119,11 @@ final class ReferencePages {
     private Page list(String id, String key, List<Block> blocks) {
         String name = register.say("book.page." + key);
         List<Block> all = new ArrayList<>();
-        all.add(new Block.Title(List.of(Run.plain(name)), List.of(Run.plain(register.say("book.page." + key
-                + ".why"))), origin));
+        all.add(new Block.Title(List.of(Run.plain(name)),
+                List.of(Run.plain(register.say("book.page." + key + ".why"))), origin));
         all.addAll(blocks);
-        return new Page(id, Page.Kind.REFERENCE, name, Places.START, List.of(new Page.Part("top", "", all)), origin);
+        return new Page(id, Page.Kind.REFERENCE, name, Places.START,
+                List.of(new Page.Part("top", "", all)), origin);
     }
 
     private List<List<Run>> heads(String... keys) {

@@ -47,7 +47,8 @@ final class Register {
     /** The name of a pest, natural enemy, practice or crop; its id where it is unknown. */
     String name(String id) {
         return names(id).map(Names::common)
-                .or(() -> Optional.ofNullable(base.practices().get(id)).map(practice -> practice.value().name()))
+                .or(() -> Optional.ofNullable(base.practices().get(id))
+                        .map(practice -> practice.value().name()))
                 .or(() -> Optional.ofNullable(base.crops().get(id)).map(crop -> crop.value().name()))
                 .orElse(id);
     }
@@ -113,7 +114,8 @@ final class Register {
     }
 
     List<PestEntry> pestsOf(String crop) {
-        return base.pests().values().stream().map(Placed::value).filter(pest -> pest.crops().contains(crop)).toList();
+        return base.pests().values().stream().map(Placed::value).filter(pest -> pest.crops().contains(crop))
+                .toList();
     }
 
     /** A window of growth stages, by name where one crop alone is meant. */
@@ -123,13 +125,14 @@ final class Register {
         Optional<String> from = name(known, window.from());
         Optional<String> to = name(known, window.to());
         String codes = say("book.season.stages", window.from(), window.to());
-        return from.isEmpty() || to.isEmpty() ? codes : from.equals(to) ? say("book.season.stage", from.get(), codes)
+        return from.isEmpty() || to.isEmpty() ? codes
+                : from.equals(to) ? say("book.season.stage", from.get(), codes)
                 : say("book.season.named", from.get(), to.get(), codes);
     }
 
     private static Optional<String> name(List<GrowthStage> stages, int code) {
-        return stages.stream().filter(stage -> stage.from() <= code && code <= stage.to()).map(GrowthStage::name)
-                .findFirst();
+        return stages.stream().filter(stage -> stage.from() <= code && code <= stage.to())
+                .map(GrowthStage::name).findFirst();
     }
 
     /** A publication, as it is listed. */
@@ -138,7 +141,8 @@ final class Register {
         if (source == null) {
             return List.of(Run.plain(id));
         }
-        Line line = Line.of().plain(source.authors() + source.year().map(year -> " (" + year + ")").orElse("") + ". ")
+        Line line = Line.of()
+                .plain(source.authors() + source.year().map(year -> " (" + year + ")").orElse("") + ". ")
                 .add(new Run(source.title(), Run.Style.EMPHASIS, ""));
         source.published().ifPresent(where -> line.plain(". " + where));
         line.plain(source.title().endsWith(".") && source.published().isEmpty() ? "" : ".");
@@ -179,8 +183,8 @@ final class Register {
     }
 
     private String reviewer(String id) {
-        return base.edition().value().reviewers().stream().filter(reviewer -> reviewer.id().equals(id)).findFirst()
-                .map(Register::signature).orElse(id);
+        return base.edition().value().reviewers().stream().filter(reviewer -> reviewer.id().equals(id))
+                .findFirst().map(Register::signature).orElse(id);
     }
 
     private static String signature(Reviewer reviewer) {

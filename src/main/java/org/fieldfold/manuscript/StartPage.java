@@ -35,8 +35,8 @@ final class StartPage {
     private List<Block> top() {
         Phrases phrases = register.phrases();
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Title(List.of(Run.plain(edition.title())), List.of(Run.plain(edition.publisher())),
-                at("title")));
+        blocks.add(new Block.Title(List.of(Run.plain(edition.title())),
+                List.of(Run.plain(edition.publisher())), at("title")));
         blocks.add(new Block.CountBox(Line.of().strong(phrases.say("book.edition.holds",
                 phrases.date(edition.validFrom()), phrases.date(edition.validUntil())))
                 .plain(" " + phrases.say("book.edition.after")).runs(), phrases.say("book.edition"),
@@ -45,8 +45,10 @@ final class StartPage {
                 List.of(new Run(notice.full().words(), Run.Style.STRONG, "")), at("notice"))));
         blocks.add(new Block.Tiles(List.of(
                 door(Places.LOOK, "book.door.look"), door(Places.CROPS, "book.door.crops"),
-                door(Places.COUNT, "book.door.count"), door(Places.OFFICES, "book.door.office")), at("title")));
-        blocks.add(new Block.Paragraph(List.of(Run.plain(phrases.say("book.printing"))), List.of(), at("title")));
+                door(Places.COUNT, "book.door.count"), door(Places.OFFICES, "book.door.office")),
+                at("title")));
+        blocks.add(new Block.Paragraph(List.of(Run.plain(phrases.say("book.printing"))), List.of(),
+                at("title")));
         return blocks;
     }
 
@@ -59,7 +61,8 @@ final class StartPage {
         List<Block> blocks = new ArrayList<>();
         List<Block.Fact> crops = new ArrayList<>();
         for (Placed<Crop> crop : base.crops().values()) {
-            List<Run> entries = links(register.pestsOf(crop.value().id()).stream().map(PestEntry::id).toList());
+            List<Run> entries =
+                    links(register.pestsOf(crop.value().id()).stream().map(PestEntry::id).toList());
             if (!entries.isEmpty()) {
                 crops.add(new Block.Fact(crop.value().name(), entries));
             }
@@ -67,7 +70,8 @@ final class StartPage {
         add(blocks, "book.by-crop", crops);
         List<Block.Fact> rest = new ArrayList<>();
         rest.add(new Block.Fact(register.say("book.friends"), links(List.copyOf(base.enemies().keySet()))));
-        rest.add(new Block.Fact(register.say("book.practices"), links(List.copyOf(base.practices().keySet()))));
+        rest.add(new Block.Fact(register.say("book.practices"),
+                links(List.copyOf(base.practices().keySet()))));
         Line chapters = Line.of();
         base.chapters().values().forEach(chapter -> chapters.plain(chapters.isEmpty() ? "" : " · ")
                 .add(Run.plain(chapter.value().title()).to(Places.to(Places.chapter(chapter.value().id())))));

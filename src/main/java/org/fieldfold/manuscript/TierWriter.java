@@ -49,8 +49,8 @@ final class TierWriter {
                 .orElseGet(() -> reader.say("tier.head", tier, name));
         List<Block.Measure> measures = new ArrayList<>();
         for (Control control : controls) {
-            measures.add(reader.pocket() ? new Block.Measure(words(control, condition.isPresent()), at(control))
-                    : told(control));
+            measures.add(reader.pocket()
+                    ? new Block.Measure(words(control, condition.isPresent()), at(control)) : told(control));
         }
         Line words = Line.of().strong(heading).plain(reader.pocket() ? "" : reader.say("tier.why." + tier));
         return new Block.Tier(tier, words.runs(), measures,
@@ -94,7 +94,8 @@ final class TierWriter {
                 .ifPresent(material -> line.plain(" ").strong(reader.say("book.restricted")));
         use.note().ifPresent(note -> line.sentence(reader.read(note)));
         List<Block.Fact> facts = new ArrayList<>();
-        use.when().ifPresent(when -> facts.add(new Block.Fact(reader.say("book.material.when"), reader.read(when))));
+        use.when().ifPresent(when ->
+                facts.add(new Block.Fact(reader.say("book.material.when"), reader.read(when))));
         known.ifPresent(material -> facts.addAll(new MaterialFacts(reader.phrases()).of(material)));
         use.bees().ifPresent(bees -> facts.add(new Block.Fact(reader.say("book.material.bloom"),
                 reader.read(bees))));

@@ -8,7 +8,8 @@ import tools.jackson.core.JsonGenerator;
  * What a build was made of and what it made: inputs and outputs with sizes and hashes. It says nothing about
  * when or where it was made, so that the same content gives the same manifest.
  */
-public record Manifest(int year, String version, boolean proof, List<OutputFile> inputs, List<OutputFile> outputs) {
+public record Manifest(int year, String version, boolean proof, List<OutputFile> inputs,
+        List<OutputFile> outputs) {
     public String json() {
         return JsonText.of(json -> {
             json.writeStartObject();

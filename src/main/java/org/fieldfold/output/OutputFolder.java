@@ -45,8 +45,8 @@ public final class OutputFolder implements AutoCloseable {
      */
     public static OutputFolder open(Path parent, String name) throws IOException {
         Files.createDirectories(parent);
-        FileChannel lockFile = FileChannel.open(parent.resolve("." + name + ".lock"), StandardOpenOption.CREATE,
-                StandardOpenOption.WRITE);
+        FileChannel lockFile = FileChannel.open(parent.resolve("." + name + ".lock"),
+                StandardOpenOption.CREATE, StandardOpenOption.WRITE);
         FileLock lock = null;
         try {
             lock = lockFile.tryLock();
@@ -126,7 +126,8 @@ public final class OutputFolder implements AutoCloseable {
         try {
             Files.walkFileTree(folder, new SimpleFileVisitor<>() {
                 @Override
-                public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
+                public FileVisitResult visitFile(Path file,
+                        BasicFileAttributes attributes) throws IOException {
                     Files.delete(file);
                     return FileVisitResult.CONTINUE;
                 }

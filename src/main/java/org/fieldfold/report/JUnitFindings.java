@@ -63,6 +63,7 @@ final class JUnitFindings {
     private static String legal(String text) {
         return text.codePoints().map(c -> c == 9 || c == 10 || c == 13 || c >= 0x20 && c <= 0xD7FF
                 || c >= 0xE000 && c <= 0xFFFD || c >= 0x10000 ? c : 0xFFFD)
-                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString();
     }
 }

@@ -16,7 +16,8 @@ public record Finding(Severity severity, Span span, String rule, String message,
 
     public Finding {
         if (rule.isBlank() || message.isBlank()) {
-            throw new IllegalArgumentException("a finding needs a rule and a message: " + rule + ", " + message);
+            throw new IllegalArgumentException("a finding needs a rule and a message: " + rule + ", "
+                    + message);
         }
     }
 

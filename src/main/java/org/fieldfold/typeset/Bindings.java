@@ -12,7 +12,8 @@ final class Bindings {
     private static final Pattern NUMBER =
             Pattern.compile("[(≥≤<>~±+−]*(?:" + NUMERAL + ")(?:[–/-](?:" + NUMERAL + "))?");
     private static final Pattern INITIAL = Pattern.compile("[(]?[A-Z]\\.");
-    private static final Pattern ADDRESS = Pattern.compile("(?:https?://)?[a-z0-9-]+(?:[.][a-z0-9-]+)+(?:/.*)?");
+    private static final Pattern ADDRESS =
+            Pattern.compile("(?:https?://)?[a-z0-9-]+(?:[.][a-z0-9-]+)+(?:/.*)?");
     private static final Set<String> SIGNS = Set.of("≥", "≤", "<", ">", "=", "×", "±", "~", "−", "+", "§",
             "№");
     private static final Set<String> TRAILING = Set.of("–", "—", "·", "-", "→", "=", "×", "+", "…");

@@ -31,6 +31,7 @@ record Filling(long cost, List<Integer> ways, List<Placed> strips, int over) {
 
     /** Half lines taken on a panel, or 0 for one that was not needed. */
     int used(int panel) {
-        return strips.stream().filter(placed -> placed.panel() == panel).mapToInt(Placed::bottom).max().orElse(0);
+        return strips.stream().filter(placed -> placed.panel() == panel).mapToInt(Placed::bottom).max()
+                .orElse(0);
     }
 }

@@ -39,5 +39,6 @@ public sealed interface Mark {
     record SquareCode(String address, double x, double y, double size, Tag tag) implements Mark {}
 
     /** Where a finger or a mouse follows a link. */
-    record LinkArea(double x, double y, double width, double height, String address, Tag tag) implements Mark {}
+    record LinkArea(double x, double y, double width, double height, String address,
+            Tag tag) implements Mark {}
 }

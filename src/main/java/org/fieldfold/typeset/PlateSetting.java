@@ -42,7 +42,8 @@ final class PlateSetting {
         int least = Math.min(most, leading.units(Math.min(LOWEST, widest)));
         List<Choice.Way> ways = new ArrayList<>();
         for (int units = most; units >= least; units--) {
-            List<TagSlot> figures = block.plates().stream().map(plate -> TagSlot.figure(plate.alt())).toList();
+            List<TagSlot> figures = block.plates().stream().map(plate -> TagSlot.figure(plate.alt()))
+                    .toList();
             List<Strip> strips = new ArrayList<>();
             int first = 0;
             for (PlateRow row : rows) {
@@ -106,7 +107,8 @@ final class PlateSetting {
     private Strip strip(PlateRow row, int units, List<TagSlot> figures, boolean first) {
         Leading leading = stick.leading();
         List<PlateRow.Placed> placed = row.place(units * leading.half());
-        List<SetText> captions = placed.stream().map(one -> stick.text(List.of(Run.plain(caption(one.plate()))),
+        List<SetText> captions = placed.stream().map(one ->
+                stick.text(List.of(Run.plain(caption(one.plate()))),
                 Voice.TEXT, leading.small(), one.column(), block.origin())).toList();
         int lines = captions.stream().mapToInt(SetText::count).max().orElse(0);
         int bars = placed.stream().anyMatch(one -> bar(one.plate()) > 0) ? 1 : 0;

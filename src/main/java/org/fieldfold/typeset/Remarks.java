@@ -17,7 +17,8 @@ final class Remarks {
     void missingGlyph(Span origin, Face face, int codePoint) {
         String shown = new String(Character.toChars(codePoint));
         add(Finding.error(origin, "glyph-missing", String.format(Locale.ROOT,
-                "expected characters that the type has, found U+%04X (%s), for which the %s face has no shape",
+                "expected characters that the type has, found U+%04X (%s), for which the %s face has no "
+                        + "shape",
                 codePoint, shown, face.name().toLowerCase(Locale.ROOT).replace('_', ' ')),
                 "write it in letters, or with a character that the type has"));
     }

@@ -11,9 +11,9 @@ public final class Tag {
     /** The roles in use, by their names in ISO 32000-1, 14.8.4. */
     public enum Role {
         DOCUMENT("Document"), SECTION("Sect"), H1("H1"), H2("H2"), H3("H3"), PARAGRAPH("P"), LIST("L"),
-        ITEM("LI"), LABEL("Lbl"), ITEM_BODY("LBody"), TABLE("Table"), TABLE_HEAD("THead"), TABLE_BODY("TBody"),
-        ROW("TR"), HEADER_CELL("TH"), CELL("TD"), FIGURE("Figure"), CAPTION("Caption"), SPAN("Span"),
-        LINK("Link"), NOTE("Note");
+        ITEM("LI"), LABEL("Lbl"), ITEM_BODY("LBody"), TABLE("Table"), TABLE_HEAD("THead"),
+        TABLE_BODY("TBody"), ROW("TR"), HEADER_CELL("TH"), CELL("TD"), FIGURE("Figure"), CAPTION("Caption"),
+        SPAN("Span"), LINK("Link"), NOTE("Note");
 
         private final String pdfName;
 

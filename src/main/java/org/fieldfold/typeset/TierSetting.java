@@ -32,7 +32,8 @@ final class TierSetting {
                     after.draw(pen, line, pen.left() + shift, baseline, Mark.Ink.BLACK, tag)));
         }
         List<Strip> railed = railed(strips, tier.tier(), stick.leading());
-        return Choice.only(tier.origin(), tier.tier() == 3 ? List.of(whole(railed, stick.leading())) : railed);
+        return Choice.only(tier.origin(),
+                tier.tier() == 3 ? List.of(whole(railed, stick.leading())) : railed);
     }
 
     /**

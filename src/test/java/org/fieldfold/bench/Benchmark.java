@@ -108,7 +108,7 @@ public final class Benchmark {
     private static void say(String what, double[] rounds, String unit) {
         double[] sorted = rounds.clone();
         Arrays.sort(sorted);
-        System.out.printf(Locale.ROOT, "%-34s median %.0f %s (%.0f to %.0f)%n", what, sorted[sorted.length / 2], unit,
-                sorted[0], sorted[sorted.length - 1]);
+        System.out.printf(Locale.ROOT, "%-34s median %.0f %s (%.0f to %.0f)%n", what,
+                sorted[sorted.length / 2], unit, sorted[0], sorted[sorted.length - 1]);
     }
 }

@@ -22,7 +22,8 @@ class LineEndsTest {
     @TestFactory
     List<DynamicTest> oneFileThreeWays() throws IOException {
         try (Stream<Path> content = Files.walk(Path.of("content"));
-                Stream<Path> samples = Files.walk(Path.of("src/test/resources/org/fieldfold/content/samples"))) {
+                Stream<Path> samples =
+                        Files.walk(Path.of("src/test/resources/org/fieldfold/content/samples"))) {
             return Stream.concat(content, samples).filter(file -> file.toString()
                     .matches(".*\\.(yaml|csv|svg|md)"))
                     .sorted().map(file -> DynamicTest.dynamicTest(file.toString(), () -> check(file)))

@@ -38,7 +38,8 @@ class OpenDataTest {
         JsonNode data = JsonMapper.shared().readTree(text);
         assertEquals(base.pests().size(), data.get("pests").size());
         JsonNode beetle = data.get("pests").get("colorado-potato-beetle");
-        assertEquals("Leptinotarsa decemlineata (Say, 1824)", beetle.get("names").get("scientific").asString());
+        assertEquals("Leptinotarsa decemlineata (Say, 1824)",
+                beetle.get("names").get("scientific").asString());
         assertEquals(50, beetle.get("thresholds").get(0).get("value").asInt());
         assertEquals("count-per-sample", beetle.get("thresholds").get(0).get("metric").asString());
         assertEquals(1, beetle.get("controls").get(0).get("tier").asInt());

@@ -11,8 +11,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ScientificNameTest {
     @ParameterizedTest
     @ValueSource(strings = {"Leptinotarsa decemlineata (Say, 1824)", "Empoasca fabae (Harris)",
-        "Ostrinia nubilalis (Hübner, 1796)", "Trichoplusia ni (Hübner, [1803])", "Thrips tabaci Lindeman, 1889",
-        "Tetranychus urticae Koch, 1836", "Panonychus ulmi (C.L. Koch, 1836)",
+        "Ostrinia nubilalis (Hübner, 1796)", "Trichoplusia ni (Hübner, [1803])",
+        "Thrips tabaci Lindeman, 1889", "Tetranychus urticae Koch, 1836", "Panonychus ulmi (C.L. Koch, 1836)",
         "Spodoptera frugiperda (J.E. Smith, 1797)", "Lygus lineolaris (Palisot de Beauvois, 1818)",
         "Trichogramma spp.", "Drosophila suzukii"})
     void readsNamesFormedAsTheCodeAsks(String written) {

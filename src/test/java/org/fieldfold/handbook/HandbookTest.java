@@ -52,8 +52,8 @@ class HandbookTest {
     }
 
     private static Element page(String id) {
-        return Html.all(ONE, "article").stream().filter(page -> page.getAttribute("id").equals(id)).findFirst()
-                .orElseThrow(() -> new AssertionError("no page " + id));
+        return Html.all(ONE, "article").stream().filter(page -> page.getAttribute("id").equals(id))
+                .findFirst().orElseThrow(() -> new AssertionError("no page " + id));
     }
 
     @Test
@@ -88,8 +88,8 @@ class HandbookTest {
         }
         for (String target : targets) {
             String path = "handbook/en/" + target;
-            assertTrue(isOutside(target) || (target.contains("#") ? anchors.contains(path) : paths.contains(path)),
-                    target);
+            assertTrue(isOutside(target)
+                    || (target.contains("#") ? anchors.contains(path) : paths.contains(path)), target);
         }
     }
 
@@ -104,10 +104,11 @@ class HandbookTest {
             for (Element tier : tiers) {
                 long measures = Html.classed(tier, "measures").stream().mapToLong(list ->
                         Html.all(list, "li").size()).sum();
-                assertEquals(pest.controls().stream().filter(one -> one.tier() == number(tier)).count(), measures,
-                        pest.id());
+                assertEquals(pest.controls().stream().filter(one -> one.tier() == number(tier)).count(),
+                        measures, pest.id());
                 if (number(tier) == 3) {
-                    String order = Html.all(tier, element -> !element.getAttribute("class").isEmpty()).stream()
+                    String order = Html.all(tier, element -> !element.getAttribute("class").isEmpty())
+                            .stream()
                             .map(element -> element.getAttribute("class")).collect(Collectors.joining(" "));
                     assertTrue(order.startsWith("tierhead caution gate measures"), pest.id() + ": " + order);
                     assertTrue(tier.getTextContent().contains("The label is the law"), pest.id());
@@ -125,10 +126,12 @@ class HandbookTest {
         for (Placed<PestEntry> placed : Shipped.BASE.pests().values()) {
             String text = page(placed.value().id()).getTextContent();
             placed.value().thresholds().forEach(threshold -> {
-                threshold.value().ifPresent(value -> assertTrue(text.contains(java.math.BigDecimal.valueOf(value)
-                        .stripTrailingZeros().toPlainString()), placed.value().id() + " " + threshold.id()));
-                threshold.source().ifPresent(source -> assertTrue(text.contains(Shipped.BASE.sources().get(source)
-                        .value().authors()), placed.value().id() + " " + source));
+                threshold.value().ifPresent(value -> assertTrue(
+                        text.contains(java.math.BigDecimal.valueOf(value).stripTrailingZeros()
+                                .toPlainString()), placed.value().id() + " " + threshold.id()));
+                threshold.source().ifPresent(source -> assertTrue(
+                        text.contains(Shipped.BASE.sources().get(source).value().authors()),
+                        placed.value().id() + " " + source));
             });
         }
     }
@@ -189,8 +192,8 @@ class HandbookTest {
         String hash = Base64.getEncoder().encodeToString(MessageDigest.getInstance("SHA-256")
                 .digest(style.getBytes(StandardCharsets.UTF_8)));
         String policy = Html.all(ONE, "meta").get(1).getAttribute("content");
-        assertEquals("default-src 'none'; base-uri 'none'; form-action 'none'; img-src data:; style-src 'sha256-"
-                + hash + "'", policy);
+        assertEquals("default-src 'none'; base-uri 'none'; form-action 'none'; img-src data:; style-src "
+                + "'sha256-" + hash + "'", policy);
         assertTrue(Html.all(ONE, "script").isEmpty());
         assertTrue(Html.all(ONE, element -> element.hasAttribute("style")).isEmpty());
         assertFalse(style.replaceAll("data:[^\"]*", "").matches("(?s).*(https?:|@import).*"));
@@ -199,8 +202,8 @@ class HandbookTest {
     @Test
     void drawingsSayWhatTheyShow() {
         Shipped.BASE.figures().values().forEach(figure -> assertTrue(Html.all(ONE, element ->
-                element.getAttribute("aria-label").equals(figure.value().note().alt().orElseThrow())).size() > 0
-                || !Shipped.BASE.pests().containsKey(figure.value().note().shows().entry())
+                element.getAttribute("aria-label").equals(figure.value().note().alt().orElseThrow()))
+                .size() > 0 || !Shipped.BASE.pests().containsKey(figure.value().note().shows().entry())
                         && !Shipped.BASE.enemies().containsKey(figure.value().note().shows().entry()),
                 figure.value().id()));
     }

@@ -17,16 +17,17 @@ import org.fieldfold.prose.Run;
 
 /** A base whose every text tries to be something else. Ids stay, so that entries still find each other. */
 final class Hostile {
-    static final String TEXT = "<script>alert(1)</script>\"'><img src=x onerror=alert(1)>${7*191}[[${7*191}]][(${7*191})]"
+    static final String TEXT =
+            "<script>alert(1)</script>\"'><img src=x onerror=alert(1)>${7*191}[[${7*191}]][(${7*191})]"
             + "__${7*191}__*{7*191}#{x}]]>&lt;<!--\u0000\u0008\ud800";
 
     /** The same as a reader sees it: what no page may hold is replaced. */
     static final String SEEN = TEXT.replace('\u0000', '\ufffd').replace('\u0008', '\ufffd')
             .replace('\ud800', '\ufffd');
 
-    private static final List<String> LINKS = List.of("javascript:alert(1)", "JavaScript:alert(1)", "data:text/html,x",
-            "#nowhere\"><script>", "vbscript:x", "https://ok.example/?q=<script>\"", "//elsewhere.example",
-            "file:///x",
+    private static final List<String> LINKS = List.of("javascript:alert(1)", "JavaScript:alert(1)",
+            "data:text/html,x", "#nowhere\"><script>", "vbscript:x", "https://ok.example/?q=<script>\"",
+            "//elsewhere.example", "file:///x",
             " javascript:alert(1)", "mailto:x@y.example?subject=\"<script>");
 
     private final Set<String> ids = new HashSet<>();
@@ -69,8 +70,8 @@ final class Hostile {
         } else if (value instanceof Placed<?> placed) {
             return new Placed<>(turned(placed.value()), placed.spans());
         } else if (value instanceof Figure figure) {
-            return new Figure(figure.id(), (org.fieldfold.entry.FigureNote) turned(figure.note()), figure.file(),
-                    ("<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 1 1'><title>" + TEXT
+            return new Figure(figure.id(), (org.fieldfold.entry.FigureNote) turned(figure.note()),
+                    figure.file(), ("<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 1 1'><title>" + TEXT
                             + "</title></style><script>alert(1)</script>\"}</svg>")
                             .getBytes(java.nio.charset.StandardCharsets.UTF_8));
         } else if (value instanceof Record record && !(record instanceof org.fieldfold.source.Span)) {

@@ -17,10 +17,11 @@ import org.w3c.dom.Element;
  * What content says is text: markup, script and template syntax in any field come out as they were written.
  */
 class HostileTextTest {
-    private static final Set<String> TAGS = Set.of("html", "head", "meta", "title", "style", "link", "body", "main",
-            "article", "section", "nav", "div", "p", "span", "a", "h1", "h2", "h3", "h4", "h5", "ul", "ol", "li", "dl",
-            "dt", "dd", "table", "caption", "thead", "tbody", "tr", "th", "td", "figure", "figcaption", "img", "svg",
-            "rect", "strong", "b", "small", "em", "i", "label", "input", "code", "meter", "hr", "wbr");
+    private static final Set<String> TAGS = Set.of("html", "head", "meta", "title", "style", "link",
+            "body", "main", "article", "section", "nav", "div", "p", "span", "a", "h1", "h2", "h3", "h4",
+            "h5", "ul", "ol", "li", "dl", "dt", "dd", "table", "caption", "thead", "tbody", "tr", "th", "td",
+            "figure", "figcaption", "img", "svg", "rect", "strong", "b", "small", "em", "i", "label", "input",
+            "code", "meter", "hr", "wbr");
 
     @Test
     void everyTextOfTheHandbookStaysText() throws ReflectiveOperationException {
@@ -31,7 +32,8 @@ class HostileTextTest {
             assertHarmless(file);
         }
         String all = Html.parse(pages.get(0)).getElementsByTagName("main").item(0).getTextContent();
-        assertTrue(all.split(java.util.regex.Pattern.quote(Hostile.SEEN), -1).length > 1000, "texts are missing");
+        assertTrue(all.split(java.util.regex.Pattern.quote(Hostile.SEEN), -1).length > 1000,
+                "texts are missing");
     }
 
     @Test
@@ -55,7 +57,8 @@ class HostileTextTest {
                 assertFalse(name.startsWith("on") || name.equals("style"), file.path() + ": " + name);
             }
             String href = element.getAttribute("href");
-            assertTrue(href.isEmpty() || href.matches("#[a-z0-9-]+|[a-z0-9-]+\\.html(#[a-z0-9-]+)?|handbook\\.css"
+            assertTrue(href.isEmpty()
+                    || href.matches("#[a-z0-9-]+|[a-z0-9-]+\\.html(#[a-z0-9-]+)?|handbook\\.css"
                     + "|https://ok\\.example/.*|mailto:[^<>\"]+|tel:[0-9-]+"), file.path() + ": " + href);
         }
     }

@@ -40,7 +40,8 @@ class NuCheckerTest {
     void findsAnErrorWhereThereIsOne() throws IOException, InterruptedException {
         Path file = folder.resolve("wrong.html");
         Files.writeString(file, "<!DOCTYPE html><html lang=\"en\"><title>x</title><p><div></p></html>");
-        List<String> command = List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp",
+        List<String> command = List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp",
                 System.getProperty("java.class.path"), "nu.validator.client.SimpleCommandLineValidator",
                 "--errors-only", "--format", "json", file.toString());
         assertTrue(judge(command).contains("\"type\":\"error\""));
@@ -54,8 +55,9 @@ class NuCheckerTest {
     }
 
     private static byte[] review() {
-        return ReviewPage.write(Shipped.BASE, List.of(Finding.warning(Shipped.BASE.edition().at("title"), "a-rule",
-                "expected <this>, found that & 'those'", "mend it")), List.of(
+        return ReviewPage.write(Shipped.BASE,
+                List.of(Finding.warning(Shipped.BASE.edition().at("title"), "a-rule",
+                        "expected <this>, found that & 'those'", "mend it")), List.of(
                         new FitRow("potato", "letter", 3, "colorado-potato-beetle", 1.02, 7.5, 2)), true);
     }
 }

@@ -32,7 +32,8 @@ class ReviewPageTest {
         assertEquals(List.of("content/pests/leek-moth.yaml", "content/pests/onion-thrips.yaml"),
                 Html.classed(page, "file").stream().map(Element::getTextContent).toList());
         List<Element> findings = Html.all(Html.classed(page, "findings").get(0), "li");
-        assertEquals(List.of("warning", "error"), findings.stream().map(one -> one.getAttribute("class")).toList());
+        assertEquals(List.of("warning", "error"),
+                findings.stream().map(one -> one.getAttribute("class")).toList());
         assertTrue(findings.get(1).getTextContent().contains("second rule-bmend it so"),
                 findings.get(1).getTextContent());
     }

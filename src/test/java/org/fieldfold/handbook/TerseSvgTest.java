@@ -38,14 +38,15 @@ class TerseSvgTest {
     private static List<List<String>> paths(String svg) {
         return PATH.matcher(svg).results().map(path -> TOKEN.matcher(path.group(1)).results()
                 .map(token -> Character.isLetter(token.group().charAt(0)) ? token.group()
-                        : new BigDecimal(token.group()).stripTrailingZeros().toPlainString()).toList()).toList();
+                        : new BigDecimal(token.group()).stripTrailingZeros().toPlainString()).toList())
+                        .toList();
     }
 
     @Test
     void leavesOutBlanksAndNoughtsThatNobodyNeeds() {
         assertEquals("%3csvg>%3cpath d='M.5-1c2 .5.5 1 10 0z' id='_0'/>%3cuse href='%23_0'/>%3c/svg>",
-                new TerseSvg("<svg><title>x</title>\n<path d=\"M 0.5 -1 c 2 0.5 0.5 1 10 0 z\" id=\"half\"/>\n"
-                        + "<use href=\"#half\"/></svg>\n").encoded());
+                new TerseSvg("<svg><title>x</title>\n<path d=\"M 0.5 -1 c 2 0.5 0.5 1 10 0 z\" "
+                        + "id=\"half\"/>\n<use href=\"#half\"/></svg>\n").encoded());
     }
 
     @Test

@@ -28,7 +28,8 @@ final class WriteHandbook {
         for (int i = 0; i < (args.length > 1 ? Integer.parseInt(args[1]) : 1); i++) {
             long start = processor();
             var files = Handbook.write(base, phrases, false);
-            System.out.printf("%d files, %d ms of processor time%n", files.size(), (processor() - start) / 1_000_000);
+            System.out.printf("%d files, %d ms of processor time%n", files.size(),
+                    (processor() - start) / 1_000_000);
             List<HandbookFile> all = new ArrayList<>(files);
             all.add(new HandbookFile("review/index.html", ReviewPage.write(base, Rulebook.check(base,
                     base.edition().value().issued()), List.of(), false)));

@@ -52,7 +52,8 @@ class GuideWriterTest {
                     }
                 }
                 assertEquals(order.stream().sorted().distinct().toList(), order, section.id());
-                assertTrue(section.kind() != Section.Kind.ENTRY || order.containsAll(List.of(1, 2)), section.id());
+                assertTrue(section.kind() != Section.Kind.ENTRY || order.containsAll(List.of(1, 2)),
+                        section.id());
             }
         }));
     }
@@ -79,7 +80,8 @@ class GuideWriterTest {
                 .filter(section -> section.id().equals("colorado-potato-beetle"))
                 .flatMap(section -> section.blocks().stream()).filter(Block.CountBox.class::isInstance)
                 .map(Block.CountBox.class::cast).findFirst().orElseThrow();
-        assertEquals("Count adults on 50 stems: 10 stops in a V, 5 stems each, every 7 days.", words(box.look()));
+        assertEquals("Count adults on 50 stems: 10 stops in a V, 5 stems each, every 7 days.",
+                words(box.look()));
         assertEquals("act at 50 adults", box.above() + " " + box.number() + " " + box.below());
         assertEquals(10, box.stops());
     }
@@ -89,7 +91,8 @@ class GuideWriterTest {
         Manuscript guide = write("apple");
         assertEquals(2027, guide.year());
         assertEquals("January 31, 2028", guide.holdsUntil());
-        assertEquals("The label is the law. Demonstration, not advice. Holds until Jan 31, 2028.", words(guide.foot()).replace('\u00a0', ' '));
+        assertEquals("The label is the law. Demonstration, not advice. Holds until Jan 31, 2028.",
+                words(guide.foot()).replace('\u00a0', ' '));
     }
 
     private static String words(Manuscript manuscript) {

@@ -175,6 +175,7 @@ class LineFitTest {
                 Arbitraries.strings().withCharRange('a', 'z').ofMinLength(1).ofMaxLength(12),
                 Arbitraries.of("5–10 %", "20 to 30 %", "and/or", "hump-backed", "¼ mile", "–", "≥ 5", "3 mm",
                 "2-3 days"));
-        return word.list().ofMinSize(0).ofMaxSize(most).map(list -> list.stream().collect(Collectors.joining(" ")));
+        return word.list().ofMinSize(0).ofMaxSize(most)
+                .map(list -> list.stream().collect(Collectors.joining(" ")));
     }
 }

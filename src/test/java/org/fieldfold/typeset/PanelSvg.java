@@ -21,8 +21,8 @@ final class PanelSvg {
             throws IOException {
         PanelSvg svg = new PanelSvg(type);
         svg.out.append(String.format(Locale.ROOT, "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%.2f\" "
-                + "height=\"%.2f\" viewBox=\"0 0 %.2f %.2f\"><rect width=\"100%%\" height=\"100%%\" fill=\"#fff\"/>%n",
-                width * panels.size(), height, width * panels.size(), height));
+                + "height=\"%.2f\" viewBox=\"0 0 %.2f %.2f\"><rect width=\"100%%\" height=\"100%%\" "
+                + "fill=\"#fff\"/>%n", width * panels.size(), height, width * panels.size(), height));
         for (int i = 0; i < panels.size(); i++) {
             svg.out.append(String.format(Locale.ROOT,
                     "<g transform=\"translate(%.2f 0)\">%n<rect width=\"%.2f\" "

@@ -60,8 +60,8 @@ final class Samples {
                 Run.plain(" beetles on 50 stems: 10 stops in a V, "
                         + "5 stems each, every 7 days from emergence.")), "act at", "50", "adults", 10,
                         span()),
-                paragraph(Run.plain("or 75 large larvae, or 200 small ones. Before bloom plants stand 20–30 % leaf "
-                        + "loss; after it, 5–10 %.")),
+                paragraph(Run.plain("or 75 large larvae, or 200 small ones. Before bloom plants stand 20–30 "
+                        + "% leaf loss; after it, 5–10 %.")),
                 tier(1, "1 Cultural", "", "Plant ¼ mile from last year’s field.",
                         "Straw between rows; pull volunteers."),
                 tier(2, "2 Exclusion and natural enemies", "",
@@ -118,10 +118,12 @@ final class Samples {
         return new Section("scouting", Section.Kind.SCOUTING, 0, "How to scout", List.of(
                 new Block.Title(List.of(Run.plain("How to scout")), List.of(), span()),
                 new Block.Items(true, List.of(
-                        List.of(Run.plain("Walk the same way every week, on the same day. Write the count down.")),
-                        List.of(Run.plain("Name it before you count it. A friend looks like a pest from above.")),
-                        List.of(Run.plain("Flag a bad spot and count there again in 2 to 3 days. The second count "
-                                + "decides."))), span()),
+                        List.of(Run.plain("Walk the same way every week, on the same day. Write the count "
+                                + "down.")),
+                        List.of(Run.plain("Name it before you count it. A friend looks like a pest from "
+                                + "above.")),
+                        List.of(Run.plain("Flag a bad spot and count there again in 2 to 3 days. The second "
+                                + "count decides."))), span()),
                 new Block.Heading(2, List.of(Run.plain("The three tiers")), span()),
                 tier(1, "1 Cultural", "", "How and where the crop is grown."),
                 tier(2, "2 Exclusion and natural enemies", "", "Covers, nets, and those that eat the pest."),
@@ -134,9 +136,10 @@ final class Samples {
                 new Block.Title(List.of(Run.plain("Not sure? Ask")), List.of(), span()),
                 paragraph(Run.strong("Lowbridge County Office"),
                 Run.plain(", 12 Mill Lane, Lowbridge. 555-0111, "),
-                        Run.plain("lowbridge@marrowvalley.example").to("mailto:lowbridge@marrowvalley.example")),
-                paragraph(Run.plain("Flag it, count again in 2–3 days, send a photograph with crop, place, date and "
-                        + "count.")),
+                        Run.plain("lowbridge@marrowvalley.example")
+                        .to("mailto:lowbridge@marrowvalley.example")),
+                paragraph(Run.plain("Flag it, count again in 2–3 days, send a photograph with crop, place, "
+                        + "date and count.")),
                 new Block.Heading(2, List.of(Run.plain("Cautions")), span()),
                 new Block.Items(false, List.of(
                         List.of(Run.plain("The label on the container is the law.")),

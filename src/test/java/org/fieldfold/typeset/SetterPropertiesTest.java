@@ -104,7 +104,8 @@ class SetterPropertiesTest {
                         java.util.Collections.nCopies(rows, java.util.Collections.nCopies(columns, cell)),
                         Samples.span()));
         Arbitrary<Block> notice = runs(12).map(runs -> new Block.Notice(runs, Samples.span()));
-        Arbitrary<Block> code = runs(6).map(runs -> new Block.Code("https://handbook.marrowvalley.example/2027", runs,
+        Arbitrary<Block> code = runs(6).map(runs ->
+                new Block.Code("https://handbook.marrowvalley.example/2027", runs,
                 Samples.span()));
         Arbitrary<Block> divider = Arbitraries.create(() -> new Block.Divider(Samples.span()));
         return Arbitraries.oneOf(paragraph, paragraph, title, heading, items, plates, box, tier, grid, notice,

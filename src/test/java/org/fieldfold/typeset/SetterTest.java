@@ -38,7 +38,8 @@ class SetterTest {
     }
 
     private static Block.Paragraph sentences(int sentences, String brief) {
-        return new Block.Paragraph(List.of(Run.plain("Walk the field edge and turn forty leaves over. ".repeat(sentences))),
+        return new Block.Paragraph(
+                List.of(Run.plain("Walk the field edge and turn forty leaves over. ".repeat(sentences))),
                 brief.isEmpty() ? List.of() : List.of(Run.plain(brief)), Samples.span());
     }
 
@@ -131,8 +132,8 @@ class SetterTest {
         Finding finding = set.findings().get(0);
         assertEquals("does-not-fit", finding.rule());
         assertEquals(second.origin(), finding.span());
-        assertTrue(finding.message().matches("expected \"Entry\" to end on panel 1, found [0-9]+ lines over at 7.5 pt, "
-                + "with every text in its short form"), finding.message());
+        assertTrue(finding.message().matches("expected \"Entry\" to end on panel 1, found [0-9]+ lines over "
+                + "at 7.5 pt, with every text in its short form"), finding.message());
         assertEquals(7.5, set.typeSize());
         PanelCheck.check(TYPE, frames, set);
     }
@@ -254,7 +255,8 @@ class SetterTest {
         SetGuide guide = SETTER.setOn(sample(), Samples.frames(6, 2.75, 8.5));
         // 11 mm of beetle and 12 mm of larva, at 72 points an inch of 25.4 mm
         for (double mm : new double[] {11, 12}) {
-            assertTrue(guide.panels().get(2).marks().stream().anyMatch(mark -> mark instanceof Mark.Stroke stroke
+            assertTrue(guide.panels().get(2).marks().stream().anyMatch(mark ->
+                    mark instanceof Mark.Stroke stroke
                     && Math.abs(stroke.x2() - stroke.x1() - mm * 72 / 25.4) < 1e-6), mm + " mm");
         }
     }

@@ -25,7 +25,8 @@ class TierThreeTest {
                             panels + " panels of " + height + " in: " + words);
                     whole |= material;
                 }
-                none |= set.panels().stream().map(TierThreeTest::words).noneMatch(words -> words.contains("spinosad"));
+                none |= set.panels().stream().map(TierThreeTest::words)
+                        .noneMatch(words -> words.contains("spinosad"));
             }
         }
         assertTrue(whole && none, "both panels that hold tier 3 and panels that do not were tried");
