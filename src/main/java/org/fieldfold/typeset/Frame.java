@@ -1,5 +1,6 @@
 package org.fieldfold.typeset;
 
+import org.fieldfold.fold.Lengths;
 import org.fieldfold.fold.PanelSlot;
 
 /**
@@ -8,6 +9,8 @@ import org.fieldfold.fold.PanelSlot;
  * @param reading place at which it is read, from 1
  */
 record Frame(int reading, Place place, double left, double top, double width, double height) {
+    private static final double CLEARANCE = 2;
+
     /** What a panel is to its reader. */
     enum Place { FIRST, INNER, LAST }
 
@@ -24,8 +27,15 @@ record Frame(int reading, Place place, double left, double top, double width, do
             case INNER -> Place.INNER;
             case LAST -> Place.LAST;
         };
-        return new Frame(slot.reading(), place, slot.live().left(), slot.live().top(), slot.liveWidth(),
+        double left = clear(slot.live().left());
+        double right = clear(slot.live().right());
+        return new Frame(slot.reading(), place, left, slot.live().top(), slot.uprightWidth() - left - right,
                 slot.liveHeight());
+    }
+
+    /** A little white beside the sheet's edge, where rulers and words stand right against the live area. */
+    private static double clear(double side) {
+        return side >= Lengths.EDGE - 0.01 ? side + CLEARANCE : side;
     }
 
     double bottom() {
