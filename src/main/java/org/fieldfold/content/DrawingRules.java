@@ -1,5 +1,6 @@
 package org.fieldfold.content;
 
+import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -42,6 +43,6 @@ final class DrawingRules {
             return LOCAL_CLIP.matcher(value.strip()).matches();
         }
         return name.startsWith("xmlns") || !value.contains("url(") && !value.contains("://")
-                && !value.toLowerCase(java.util.Locale.ROOT).contains("javascript:");
+                && !value.toLowerCase(Locale.ROOT).contains("javascript:");
     }
 }

@@ -2,6 +2,7 @@ package org.fieldfold.content;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.fieldfold.entry.ActiveIngredient;
 import org.fieldfold.entry.Crop;
@@ -83,7 +84,7 @@ enum FileKind {
 
     /** The name of its schema. */
     String schema() {
-        return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     Limit limit() {

@@ -23,6 +23,7 @@ import com.vladsch.flexmark.parser.Parser;
 import com.vladsch.flexmark.util.ast.Node;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 import org.fieldfold.prose.Passage;
 import org.fieldfold.prose.Prose;
@@ -176,7 +177,7 @@ final class MarkdownReading {
 
     private Finding unprintable(Node node, String found) {
         String kind = node.getNodeName().replaceAll("(?<=\\p{Ll})(?=\\p{Lu})", " ")
-                .toLowerCase(java.util.Locale.ROOT);
+                .toLowerCase(Locale.ROOT);
         return FormRule.UNPRINTABLE_MARKDOWN.at(find(found),
                 "expected paragraphs, lists, headings, emphasis or links, "
                 + "found " + kind + " '" + ScalarReading.cut(found) + "'",

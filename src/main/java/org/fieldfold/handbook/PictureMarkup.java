@@ -1,6 +1,7 @@
 package org.fieldfold.handbook;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import org.fieldfold.manuscript.Block;
 
 /** Writes drawings with their true-size bars, tiles, and look-alikes side by side. */
@@ -57,7 +58,7 @@ final class PictureMarkup {
     }
 
     private static String mm(double length) {
-        return BigDecimal.valueOf(length).setScale(2, java.math.RoundingMode.HALF_UP).stripTrailingZeros()
+        return BigDecimal.valueOf(length).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros()
                 .toPlainString() + "mm";
     }
 

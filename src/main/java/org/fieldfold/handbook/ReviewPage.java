@@ -1,5 +1,7 @@
 package org.fieldfold.handbook;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -122,7 +124,7 @@ public final class ReviewPage {
     }
 
     private static String decimal(double number) {
-        return java.math.BigDecimal.valueOf(number).setScale(2, java.math.RoundingMode.HALF_UP)
+        return BigDecimal.valueOf(number).setScale(2, RoundingMode.HALF_UP)
                 .stripTrailingZeros().toPlainString();
     }
 

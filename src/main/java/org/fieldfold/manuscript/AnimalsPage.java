@@ -2,6 +2,7 @@ package org.fieldfold.manuscript;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -60,7 +61,7 @@ final class AnimalsPage {
             String heading = stage == LifeStage.ADULT
                     ? register.say("book.animals.adult", register.phrases().word("stage", stage),
                             names.kind())
-                    : register.say("book.animals." + stage.name().toLowerCase(java.util.Locale.ROOT));
+                    : register.say("book.animals." + stage.name().toLowerCase(Locale.ROOT));
             Optional<Figure> drawing = register.figures(id).stream()
                     .filter(figure -> figure.note().shows().stage().equals(Optional.of(stage))).findFirst();
             List<Run> beneath = register.isEnemy(id) ? List.of(Run.strong(register.say("book.friend")))

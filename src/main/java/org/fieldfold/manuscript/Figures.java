@@ -3,15 +3,17 @@ package org.fieldfold.manuscript;
 import java.math.BigDecimal;
 
 /** Numbers as they are printed: no needless decimals, a dash between the ends of a range. */
-final class Figures {
+public final class Figures {
     private Figures() {
     }
 
-    static String plain(double number) {
+    /** As few decimals as the number has, a point before them: 7.5, 12. */
+    public static String plain(double number) {
         return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
     }
 
-    static String range(double from, double to) {
+    /** One number where both ends are the same. */
+    public static String range(double from, double to) {
         return from == to ? plain(from) : plain(from) + "–" + plain(to);
     }
 }

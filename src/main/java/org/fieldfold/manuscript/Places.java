@@ -1,5 +1,6 @@
 package org.fieldfold.manuscript;
 
+import java.util.Locale;
 import org.fieldfold.entry.PlantPart;
 
 /**
@@ -28,7 +29,7 @@ final class Places {
     }
 
     static String part(PlantPart part) {
-        return "part:" + part.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        return "part:" + part.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     static String chapter(String id) {

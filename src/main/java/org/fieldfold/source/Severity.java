@@ -1,5 +1,7 @@
 package org.fieldfold.source;
 
+import java.util.Locale;
+
 /** How much a finding matters. An {@link #ERROR} stops a build; the others never do. */
 public enum Severity {
     ERROR,
@@ -8,6 +10,6 @@ public enum Severity {
 
     /** The word as it is printed: {@code error}, {@code warning}, {@code info}. */
     public String word() {
-        return name().toLowerCase(java.util.Locale.ROOT);
+        return name().toLowerCase(Locale.ROOT);
     }
 }

@@ -5,6 +5,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.fieldfold.manuscript.Figures;
 import org.fieldfold.manuscript.Manuscript;
 import org.fieldfold.manuscript.Section;
 import org.fieldfold.prose.Run;
@@ -165,6 +166,6 @@ final class Compositor {
     }
 
     static String number(double size) {
-        return new java.math.BigDecimal(Double.toString(size)).stripTrailingZeros().toPlainString();
+        return Figures.plain(size);
     }
 }

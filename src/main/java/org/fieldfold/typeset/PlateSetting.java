@@ -3,6 +3,7 @@ package org.fieldfold.typeset;
 import java.util.ArrayList;
 import java.util.List;
 import org.fieldfold.manuscript.Block;
+import org.fieldfold.manuscript.Figures;
 import org.fieldfold.prose.Run;
 
 /**
@@ -96,12 +97,8 @@ final class PlateSetting {
         }
         double from = plate.trueSize().get().from();
         double to = plate.trueSize().get().to();
-        String size = (from == to ? number(to) : number(from) + "–" + number(to)) + "\u00a0mm";
+        String size = Figures.range(from, to) + "\u00a0mm";
         return plate.caption().isBlank() ? size : plate.caption() + ", " + size;
-    }
-
-    private static String number(double value) {
-        return new java.math.BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
     }
 
     private Strip strip(PlateRow row, int units, List<TagSlot> figures, boolean first) {
