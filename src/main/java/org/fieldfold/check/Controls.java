@@ -16,8 +16,7 @@ import org.fieldfold.entry.PracticeKind;
 final class Controls {
     /** Practices that put something between a flying insect and the crop. */
     private static final Set<PracticeKind> COVERS = EnumSet.of(PracticeKind.ROW_COVER,
-            PracticeKind.INSECT_NET,
-            PracticeKind.LOW_TUNNEL, PracticeKind.HIGH_TUNNEL_SCREEN);
+            PracticeKind.INSECT_NET, PracticeKind.LOW_TUNNEL, PracticeKind.HIGH_TUNNEL_SCREEN);
 
     private Controls() {
     }

@@ -21,14 +21,12 @@ final class FigureIncomplete implements Rule {
         for (Placed<Figure> placed : base.figures().values()) {
             FigureNote note = placed.value().note();
             require(note.alt().map(String::strip).filter(words -> words.length() > 10),
-                    "words for those who cannot see it",
-                    "alt: in a sentence", placed, found);
+                    "words for those who cannot see it", "alt: in a sentence", placed, found);
             require(note.credit(), "who made it", "credit:", placed, found);
             require(note.licence(), "a licence", "licence:", placed, found);
             if (note.shows().stage().isPresent()) {
                 require(note.trueSize(), "the true size of the stage it shows",
-                        "true-size: {from: 9, to: 11}", placed,
-                        found);
+                        "true-size: {from: 9, to: 11}", placed, found);
             }
         }
     }

@@ -26,8 +26,7 @@ final class GuideUnfit implements Rule {
             require(placed, guide.crops(), "crops", "crops of this guide",
                     "list ids of crops under 'crops:'", found);
             require(placed, guide.entries(), "entries", "entries in this guide",
-                    "list ids of pests under 'entries:'",
-                    found);
+                    "list ids of pests under 'entries:'", found);
             require(placed, guide.scouting(), "scouting", "lines on how to scout", "add 'scouting:'", found);
             entries(placed, base, found);
             crops(placed, base, found);

@@ -18,11 +18,10 @@ final class LookAlikeOneWay implements Rule {
 
     @Override
     public void check(ContentBase base, LocalDate asOf, Consumer<Finding> found) {
-        base.pests().values().forEach(pest -> answered(pest, pest.value().id(), pest.value().lookAlikes(),
-                base, found));
-        base.enemies().values().forEach(enemy -> answered(enemy, enemy.value().id(), enemy.value()
-                .lookAlikes(), base,
-                found));
+        base.pests().values().forEach(pest ->
+                answered(pest, pest.value().id(), pest.value().lookAlikes(), base, found));
+        base.enemies().values().forEach(enemy ->
+                answered(enemy, enemy.value().id(), enemy.value().lookAlikes(), base, found));
     }
 
     private void answered(Placed<?> placed, String self, List<LookAlike> others, ContentBase base,

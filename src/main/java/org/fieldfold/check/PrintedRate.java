@@ -37,10 +37,9 @@ final class PrintedRate implements Rule {
 
     @Override
     public void check(ContentBase base, LocalDate asOf, Consumer<Finding> found) {
-        Facts.texts(base, text -> in(text.words()).ifPresent(rate -> found.accept(Finding.error(text.span(),
-                id(),
-                "expected no application rate, found '" + rate + "'",
-                "take it out; the label on the container gives the rate"))));
+        Facts.texts(base, text -> in(text.words()).ifPresent(rate -> found.accept(
+                Finding.error(text.span(), id(), "expected no application rate, found '" + rate + "'",
+                        "take it out; the label on the container gives the rate"))));
     }
 
     /** The first application rate in some words. */

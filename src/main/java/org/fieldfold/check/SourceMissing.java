@@ -31,8 +31,7 @@ final class SourceMissing implements Rule {
                 pest.value().thresholds().get(i).source().filter(source -> !pest.value().sources()
                         .contains(source))
                         .ifPresent(source -> found.accept(Finding.error(pest.at("thresholds", at, "source"),
-                                id(),
-                                "expected '" + source + "' among the sources of this entry, found "
+                                id(), "expected '" + source + "' among the sources of this entry, found "
                                 + String.join(", ", pest.value().sources()),
                                 "add it to 'sources:' as well")));
             }

@@ -32,8 +32,8 @@ public final class BaseLoader {
         readings.forEach(reading -> findings.addAll(reading.findings()));
         findings.addAll(assembly.findings());
         if (readings.stream().noneMatch(reading -> reading.file().kind() == FileKind.EDITION)) {
-            findings.add(FormRule.MISSING_FILE.at(Span.startOf(new SourceFile(listed.shown("edition.yaml"),
-                    "")),
+            findings.add(FormRule.MISSING_FILE.at(
+                    Span.startOf(new SourceFile(listed.shown("edition.yaml"), "")),
                     "expected the file edition.yaml in the content base, found none",
                     "add it, or point --content at the folder that has it"));
         }

@@ -52,10 +52,10 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
         List<Finding> findings = new ArrayList<>();
         InputFile input = new InputFile(file.path(), bytes.length, sha256(bytes));
         boolean text = !file.kind().isImage() || file.kind() == FileKind.DRAWING;
-        SourceFile source = text ? Decoding.decode(file.path(), bytes, findings) : new SourceFile(file.path(),
-                "");
-        FileReading reading = new FileReading(file, input, source, file.kind().isImage() ? bytes
-                : new byte[0],
+        SourceFile source = text ? Decoding.decode(file.path(), bytes, findings)
+                : new SourceFile(file.path(), "");
+        FileReading reading = new FileReading(file, input, source,
+                file.kind().isImage() ? bytes : new byte[0],
                 new TreeMap<>(), new TreeMap<>(), new ArrayList<>(), findings);
         reading.understand();
         return reading;
@@ -64,8 +64,7 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
     private static FileReading unreadable(ContentFile file, Finding finding) {
         SourceFile source = new SourceFile(file.path(), "");
         return new FileReading(file, new InputFile(file.path(), 0, sha256(new byte[0])), source, new byte[0],
-                Map.of(),
-                Map.of(file.id(), Span.startOf(source)), List.of(), List.of(finding));
+                Map.of(), Map.of(file.id(), Span.startOf(source)), List.of(), List.of(finding));
     }
 
     private static Span start(ContentFile file) {

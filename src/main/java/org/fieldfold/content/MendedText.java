@@ -82,8 +82,8 @@ final class MendedText {
     MendedText replace(int from, int to, String by) {
         int[] moved = new int[text.length() - (to - from) + by.length() + 1];
         for (int i = 0; i < moved.length; i++) {
-            int was = i < from ? i : i < from + by.length() ? Math.min(from + (i - from), Math.max(from,
-                    to - 1))
+            int was = i < from ? i
+                    : i < from + by.length() ? Math.min(from + (i - from), Math.max(from, to - 1))
                     : i - by.length() + (to - from);
             moved[i] = original(was);
         }

@@ -71,8 +71,7 @@ final class References {
         });
         base.figures().values().forEach(this::figure);
         Target linked = target("an entry or chapter", FileKind.PEST, FileKind.NATURAL_ENEMY,
-                FileKind.PRACTICE,
-                FileKind.CHAPTER);
+                FileKind.PRACTICE, FileKind.CHAPTER);
         assembly.links().forEach(link -> check(link.place(), linked, link.entry()));
     }
 

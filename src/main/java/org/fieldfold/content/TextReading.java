@@ -48,8 +48,8 @@ final class TextReading {
         }
         boolean comment = at - end >= 2 && (at + 1 == text.length()
                 || Character.isWhitespace(text.charAt(at + 1)));
-        return comment ? Optional.empty() : Optional.of(YamlSlips.swallowed(KeySlips.toLineEnd(scalar.span(),
-                at)));
+        return comment ? Optional.empty()
+                : Optional.of(YamlSlips.swallowed(KeySlips.toLineEnd(scalar.span(), at)));
     }
 
     private static Optional<Finding> noBreakSpace(YamlNode.Scalar scalar) {

@@ -42,10 +42,9 @@ final class Frame {
     }
 
     private byte[] page(String title, String policy, String style, String body) {
-        return engine.process("page", new Context(Locale.ROOT, Map.of("language", language, "title",
-                Markup.allowed(title),
-                "policy", policy, "style", style, "body", body))).replace("\r\n", "\n")
-                .getBytes(StandardCharsets.UTF_8);
+        return engine.process("page", new Context(Locale.ROOT, Map.of("language", language,
+                "title", Markup.allowed(title), "policy", policy, "style", style, "body", body)))
+                .replace("\r\n", "\n").getBytes(StandardCharsets.UTF_8);
     }
 
     /** As a style's hash is written in a policy (CSP 3, 2.3.1). */

@@ -122,8 +122,7 @@ final class Compositor {
         if (running) {
             Section section = spread.sections().get(0).section();
             SetText name = spread.stick().text(List.of(Run.strong(section.name())), Voice.HEADING,
-                    model.size(),
-                    spread.stick().measure(), section.origin());
+                    model.size(), spread.stick().measure(), section.origin());
             double baseline = model.leading().baseline(frame.top(), TabSetting.UNITS + 2);
             name.drawSilent(pen, 0, frame.left(), baseline, model.ink());
         }

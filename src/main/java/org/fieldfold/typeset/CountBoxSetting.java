@@ -105,8 +105,8 @@ final class CountBoxSetting {
         int used = 2 * (card.above().count() + card.below().count()) + number;
         double at = top + (card.units() - used) * leading.half() / 2;
         at = column(card.above(), 2, pen, split, card.right(), at, true);
-        at = column(card.number(), number / Math.max(1, card.number().count()), pen, split, card.right(), at,
-                true);
+        at = column(card.number(), number / Math.max(1, card.number().count()),
+                pen, split, card.right(), at, true);
         column(card.below(), 2, pen, split, card.right(), at, false);
     }
 

@@ -60,9 +60,8 @@ final class Fill {
         }
         boolean best = plain && used <= capacities[0] && (capacities.length == 1
                 || Cost.empty(capacities[0] - used) <= cheapestBreak());
-        return new Filling(best ? Cost.empty(capacities[0] - used) : -1, Collections.nCopies(blocks.size(),
-                0), placed,
-                0);
+        return new Filling(best ? Cost.empty(capacities[0] - used) : -1,
+                Collections.nCopies(blocks.size(), 0), placed, 0);
     }
 
     /** What it costs at least to go on to another panel. */

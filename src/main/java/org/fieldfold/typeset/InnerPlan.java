@@ -24,8 +24,7 @@ record InnerPlan(List<Spread> spreads, Optional<String> culprit, Remarks remarks
 
     /** All that the plan depends on. */
     record Key(List<Section> flow, List<Frame> frames, Leading leading, Mark.Ink ink, int year,
-            List<Run> foot,
-            Optional<String> proof, boolean first, boolean last) {}
+            List<Run> foot, Optional<String> proof, boolean first, boolean last) {}
 
     static Key key(Manuscript manuscript, Stick model, Seats seats, boolean last) {
         boolean first = !seats.flow().isEmpty() && seats.flow().get(0).equals(manuscript.sections().get(0));

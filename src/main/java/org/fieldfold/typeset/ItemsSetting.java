@@ -46,8 +46,7 @@ final class ItemsSetting {
      * @param opens whether the item begins a group
      */
     static List<Strip> item(String label, double indent, List<Run> runs, TagSlot list, double shift,
-            boolean opens,
-            Stick stick, Span origin) {
+            boolean opens, Stick stick, Span origin) {
         SetText text = stick.body(runs, stick.measure() - shift - indent, origin);
         Piece mark = new Piece(Face.REGULAR, 0, label, 0);
         TagSlot item = list.in(Tag.Role.ITEM);

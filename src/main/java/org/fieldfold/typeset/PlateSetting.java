@@ -74,8 +74,7 @@ final class PlateSetting {
             Block.Plate plate = plates.get(i);
             aspects[i] = Math.min(12, Math.max(1 / 12.0, stick.shapes().aspect(plate.figure())));
             double words = stick.widestWord(List.of(Run.plain(caption(plate))), Voice.TEXT,
-                    stick.leading().small(),
-                    block.origin());
+                    stick.leading().small(), block.origin());
             least[i] = Math.min(stick.measure(), Math.max(words, bar(plate)));
         }
         return PlateRow.of(plates, aspects, least, stick.measure(), 1.2 * stick.size());

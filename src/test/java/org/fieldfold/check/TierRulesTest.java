@@ -73,8 +73,7 @@ class TierRulesTest {
         return switch (tier) {
             case "1" -> new Control.Cultural(Optional.empty(), Text.of("Move the crop."), List.of());
             case "2" -> new Control.Exclusion(Optional.empty(), Optional.empty(), Text.of("Cover it."),
-                    Optional.empty(),
-                    List.of());
+                    Optional.empty(), List.of());
             default -> new Control.Insecticide("soap", tier.endsWith("!") ? Optional.empty()
                     : Optional.of(Text.of("past the count")), List.of(), Optional.empty(), Optional.empty(),
                     Optional.empty(), List.of());

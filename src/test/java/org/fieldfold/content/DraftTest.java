@@ -42,8 +42,7 @@ class DraftTest {
     void everyWordOfAVocabularyIsThere() {
         String text = Draft.of("pest", "x").text().replaceAll("\\n *# *", " ");
         for (String word : List.of("growing-point", "distortion", "light-trap", "row-length",
-                "interval-table",
-                "elsewhere")) {
+                "interval-table", "elsewhere")) {
             assertTrue(text.contains(word), word);
         }
     }

@@ -84,8 +84,7 @@ class SchemaTest {
             if (file.kind().isYaml()) {
                 List<Finding> findings = new ArrayList<>();
                 YamlReading reading = YamlReading.read(Decoding.decode(file.path(),
-                        Files.readAllBytes(file.file()),
-                        findings), findings);
+                        Files.readAllBytes(file.file()), findings), findings);
                 documents.add(new Document(file.kind(), file.path(), data(reading.root().orElseThrow())));
             }
         }
@@ -143,8 +142,7 @@ class SchemaTest {
             String json = JSON.writeValueAsString(damaged);
             boolean valid = schema.validate(json, InputFormat.JSON).isEmpty();
             List<Finding> findings = FileReading.of(new ContentFile("content/x", Path.of("x"), document.kind,
-                    "x"),
-                    json.getBytes(StandardCharsets.UTF_8)).findings().stream()
+                    "x"), json.getBytes(StandardCharsets.UTF_8)).findings().stream()
                     // two items of one id: a schema cannot say that
                     .filter(finding -> !finding.rule().equals("colliding-id")).toList();
             refused[0] += valid ? 0 : 1;
@@ -158,8 +156,7 @@ class SchemaTest {
     }
 
     private static final List<Object> OTHERS = List.of("x", " ", "2026-11-30", "05-01", -1, 2, 120, 5000, 1.5,
-            true,
-            List.of(), List.of("x"), Map.of(), Map.of("pocket", "x"), Map.of("from", 1, "to", 2));
+            true, List.of(), List.of("x"), Map.of(), Map.of("pocket", "x"), Map.of("from", 1, "to", 2));
 
     private static void damage(Object data, String where, BiConsumer<String, Object> check) {
         for (Object other : OTHERS) {

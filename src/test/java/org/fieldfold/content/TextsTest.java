@@ -82,8 +82,7 @@ class TextsTest {
     @Test
     void linksLeadToEntriesAndPages() {
         assertEquals(List.of(Run.plain("See "), Run.plain("the beetle").to("#colorado-potato-beetle"),
-                Run.plain(".")),
-                line("See [the beetle](entry:colorado-potato-beetle)."));
+                Run.plain(".")), line("See [the beetle](entry:colorado-potato-beetle)."));
         assertEquals(List.of(Run.plain("page").to("https://a.example/b?c=d"), Run.plain(" "),
                 Run.plain("call").to("tel:5550100"), Run.plain(" "), Run.plain("write")
                         .to("mailto:a@b.example")),
@@ -108,8 +107,7 @@ class TextsTest {
         assertEquals(List.of(new Passage.Heading(2, List.of(Run.plain("Top"))),
                 new Passage.Paragraph(List.of(Run.plain("One two three"))),
                 new Passage.Bullets(false, List.of(List.of(Run.plain("a "), new Run("b", Run.Style.EMPHASIS,
-                        "")),
-                        List.of(Run.plain("c")))),
+                        "")), List.of(Run.plain("c")))),
                 new Passage.Bullets(true, List.of(List.of(Run.plain("d")), List.of(Run.plain("e")))),
                 new Passage.Heading(3, List.of(Run.plain("Deep")))), prose.passages());
         assertEquals(List.of("x.md:1:1 unprintable-markdown", "x.md:3:1 unprintable-markdown",

@@ -85,8 +85,7 @@ class SchemeReaderTest {
     @Test
     void shipsEverySchemeThatAnOfficeUses() {
         assertEquals(List.of("accordion-3", "accordion-4", "accordion-5", "accordion-6", "booklet-8",
-                "double-gate",
-                "double-parallel", "french", "gate", "half", "letter", "map"),
+                "double-gate", "double-parallel", "french", "gate", "half", "letter", "map"),
                 FoldSchemes.all().stream().map(FoldScheme::id).toList());
         assertEquals("expected a fold scheme (accordion-3, accordion-4, accordion-5, accordion-6, booklet-8,"
                 + " double-gate, double-parallel, french, gate, half, letter, map), found 'zigzag'",

@@ -22,8 +22,7 @@ class NuCheckerTest {
     @Test
     void findsNoErrorOnAnyPage() throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin",
-                "java").toString(),
-                "-Xss4m", "-cp", System.getProperty("java.class.path"),
+                "java").toString(), "-Xss4m", "-cp", System.getProperty("java.class.path"),
                 "nu.validator.client.SimpleCommandLineValidator", "--errors-only", "--format", "json"));
         List<HandbookFile> pages = new ArrayList<>(Shipped.pages(Shipped.FILES));
         pages.add(new HandbookFile("review/index.html", review()));

@@ -82,8 +82,7 @@ class FindingPrinterTest {
     @Test
     void nothingInAFileReachesTheTerminalAsACommand() {
         String printed = print(Finding.error(Span.startOf(new SourceFile("a.yaml",
-                "a: \u001b[31mred\u009b31m")), "r",
-                "found '\u001b[2J'", "a\u0007b"));
+                "a: \u001b[31mred\u009b31m")), "r", "found '\u001b[2J'", "a\u0007b"));
         assertFalse(printed.chars().anyMatch(c -> c != '\n' && Character.isISOControl(c)), printed);
     }
 

@@ -92,8 +92,7 @@ final class PanelCheck {
                     if (other instanceof Mark.Words words) {
                         // from the foot to the height of small letters
                         Rectangle2D letters = new Rectangle2D.Double(words.x(),
-                                words.baseline() - 0.5 * words.size(),
-                                width(words), 0.5 * words.size());
+                                words.baseline() - 0.5 * words.size(), width(words), 0.5 * words.size());
                         assertFalse(letters.intersects(rule), "panel " + panel.reading() + ": " + stroke
                                 + " through " + words);
                     }
@@ -109,8 +108,7 @@ final class PanelCheck {
     private Optional<Rectangle2D> bounds(Mark mark) {
         if (mark instanceof Mark.Words words) {
             return Optional.of(new Rectangle2D.Double(words.x(), words.baseline() - 0.72 * words.size(),
-                    width(words),
-                    0.92 * words.size()));
+                    width(words), 0.92 * words.size()));
         } else if (mark instanceof Mark.Box box) {
             double out = box.outline().isPresent() ? box.lineWidth() / 2 : 0;
             return Optional.of(new Rectangle2D.Double(box.x() - out, box.y() - out, box.width() + 2 * out,

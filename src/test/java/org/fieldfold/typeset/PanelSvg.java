@@ -73,8 +73,7 @@ final class PanelSvg {
     private void drawing(Mark.Drawing drawing) throws IOException {
         Path file = Path.of("content/figures/" + drawing.figure() + ".svg");
         String place = String.format(Locale.ROOT, "x=\"%.3f\" y=\"%.3f\" width=\"%.3f\" height=\"%.3f\"",
-                drawing.x(),
-                drawing.y(), drawing.width(), drawing.height());
+                drawing.x(), drawing.y(), drawing.width(), drawing.height());
         if (Files.exists(file)) {
             String svg = Files.readString(file).replaceFirst("(?s)^.*?<svg", "<svg");
             String head = svg.substring(0, svg.indexOf('>')).replaceAll("\\s(width|height|x|y)=\"[^\"]*\"",

@@ -35,8 +35,7 @@ class SetterPropertiesTest {
             Section.Kind kind = i == 0 ? Section.Kind.COVER : i == blocks.size() - 1 ? Section.Kind.CONTACT
                     : Section.Kind.ENTRY;
             sections.add(new Section("s" + i, kind, kind == Section.Kind.ENTRY ? i : 0, "Section " + i,
-                    blocks.get(i),
-                    Samples.span()));
+                    blocks.get(i), Samples.span()));
         }
         Manuscript guide = Samples.guide(sections.toArray(Section[]::new));
         List<Frame> frames = Samples.frames(panels, (width + 17) / 72.0, (height + 36) / 72.0);
@@ -60,8 +59,7 @@ class SetterPropertiesTest {
 
     private static Arbitrary<List<Run>> runs(int most) {
         Arbitrary<String> words = Arbitraries.of("leaf", "beetles", "20–30 %", "count", "a", "¼ mile",
-                "again/after",
-                "chlorantraniliprole", "in", "row-cover", "handbook.marrowvalley.example", "–",
+                "again/after", "chlorantraniliprole", "in", "row-cover", "handbook.marrowvalley.example", "–",
                 "under").list()
                 .ofMinSize(1).ofMaxSize(most).map(list -> list.stream().collect(Collectors.joining(" ")));
         Arbitrary<Run> run = Combinators.combine(words, Arbitraries.of(Run.Style.values())).as((text,
@@ -95,8 +93,7 @@ class SetterPropertiesTest {
         Arbitrary<Block> tier = Combinators.combine(Arbitraries.integers().between(1, 3), runs(4),
                 runs(8).list().ofMinSize(0).ofMaxSize(4), runs(6)).as((number, name, measures, after) ->
                 new Block.Tier(number, name, measures.stream().map(runs -> new Block.Measure(runs,
-                        Samples.span())).toList(),
-                        after, Samples.span()));
+                        Samples.span())).toList(), after, Samples.span()));
         Arbitrary<Block> grid = Combinators.combine(Arbitraries.integers().between(1, 4),
                 Arbitraries.integers().between(0, 12), runs(3)).as((columns, rows,
                 cell) -> new Block.Grid("Counts",

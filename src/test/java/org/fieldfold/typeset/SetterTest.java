@@ -99,8 +99,7 @@ class SetterTest {
 
     private static Manuscript retyped(Manuscript m, double smallest, double largest) {
         return new Manuscript(m.id(), m.title(), m.language(), m.year(), m.holdsUntil(), m.proof(), m.foot(),
-                m.ink(),
-                new Manuscript.TypeRange(smallest, largest), m.sections());
+                m.ink(), new Manuscript.TypeRange(smallest, largest), m.sections());
     }
 
     @Test

@@ -17,8 +17,7 @@ import org.fieldfold.scouting.Expect;
  * @param step units between two decisions
  */
 public record SequentialPlan(CountModel model, double low, double high, double alpha, double beta, int min,
-        int max,
-        int step, AtMaximum atMaximum) {
+        int max, int step, AtMaximum atMaximum) {
     /**
      * How much worse than declared a chance may be and still count as declared: what two printed decimals
      * hide.

@@ -14,8 +14,7 @@ import org.junit.jupiter.api.Test;
  */
 class NetChoiceTest {
     private static final List<NetBody> TRIED = List.of(new NetBody("leafminer", 0.653,
-            OptionalDouble.of(0.640)),
-            new NetBody("whitefly", 0.261, OptionalDouble.of(0.462)),
+            OptionalDouble.of(0.640)), new NetBody("whitefly", 0.261, OptionalDouble.of(0.462)),
             new NetBody("melon aphid", 0.355, OptionalDouble.of(0.341)),
             new NetBody("thrips", 0.215, OptionalDouble.of(0.192)));
 

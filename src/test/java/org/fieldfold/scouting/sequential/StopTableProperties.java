@@ -14,8 +14,7 @@ class StopTableProperties {
     }
 
     private static StopTable table(CountModel model, double low, double ratio, double alpha, double beta,
-            int min,
-            int steps, int step, AtMaximum rule) {
+            int min, int steps, int step, AtMaximum rule) {
         double high = model instanceof CountModel.Presence ? Math.min(0.99, low * ratio) : low * ratio;
         return StopTable.of(model, StopLines.of(model, low, high, alpha, beta), min, min + steps * step, step,
                 rule);
