@@ -22,9 +22,9 @@ final class SourceUnused implements Rule {
         Set<String> used = new HashSet<>();
         base.reviewed().forEach(placed -> used.addAll(placed.value().sources()));
         base.materials().values().forEach(material -> used.addAll(material.value().sources()));
-        base.pests().values().forEach(pest -> pest.value().monitoring().forEach(look -> look.season()
-                .ifPresent(
-                season -> season.events().forEach(event -> event.source().ifPresent(used::add)))));
+        base.pests().values().forEach(pest -> pest.value().monitoring().forEach(look ->
+                look.season().ifPresent(season ->
+                        season.events().forEach(event -> event.source().ifPresent(used::add)))));
         base.sources().forEach((id, source) -> {
             if (!used.contains(id)) {
                 found.accept(Finding.warning(source.at("id"), id(),

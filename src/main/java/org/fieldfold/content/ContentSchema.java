@@ -34,11 +34,10 @@ public final class ContentSchema {
      * @throws IllegalArgumentException when there is no such kind
      */
     public static String of(String kind) {
-        FileKind file = Arrays.stream(FileKind.values()).filter(known -> known.isYaml() && known.schema()
-                .equals(kind))
+        FileKind file = Arrays.stream(FileKind.values())
+                .filter(known -> known.isYaml() && known.schema().equals(kind))
                 .findFirst().orElseThrow(() -> new IllegalArgumentException("expected one of " + kinds()
-                        + ", found "
-                        + kind));
+                        + ", found " + kind));
         return new ContentSchema().write(file);
     }
 

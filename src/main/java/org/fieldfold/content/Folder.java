@@ -77,8 +77,7 @@ final class Folder {
         if (!FileKind.folders().contains(folderName)) {
             boolean language = folderName.matches("[a-z]{2}");
             unexpected(folderName, "expected one of the folders " + String.join(", ", FileKind.folders())
-                    + ", found '"
-                    + folderName + "'" + (language ? "; translations are not read yet" : ""),
+                    + ", found '" + folderName + "'" + (language ? "; translations are not read yet" : ""),
                     Nearest.hint(folderName, FileKind.folders(), "what is in it is not read"));
             return;
         }

@@ -60,8 +60,7 @@ final class KeySlips {
         List<String> all = new ArrayList<>(besides);
         all.addAll(known);
         return FormRule.UNKNOWN_KEY.at(key.span(), "expected one of the keys " + String.join(", ", all)
-                + ", found "
-                + ScalarReading.shown(key), key.value().equals("id")
+                + ", found " + ScalarReading.shown(key), key.value().equals("id")
                         ? "the file's name is its id: take the key out"
                 : Nearest.hint(key.value(), all, "take it out, or write the key that was meant"));
     }

@@ -173,8 +173,7 @@ final class References {
     private void check(Span place, Target target, String id) {
         if (!target.open() && !target.ids().contains(id)) {
             findings.add(FormRule.UNKNOWN_REFERENCE.at(place, "expected the id of " + target.name()
-                    + ", found '"
-                    + ScalarReading.cut(id) + "'", Nearest.hint(id, target.ids(), "add "
+                    + ", found '" + ScalarReading.cut(id) + "'", Nearest.hint(id, target.ids(), "add "
                     + target.name() + " with this id, or take the reference out")));
         }
     }

@@ -120,8 +120,7 @@ final class ScalarReading {
             }
         }
         return Reading.not(FormRule.BAD_DATE.at(scalar.span(), "expected " + Shape.Plain.DATE.expected()
-                + ", found "
-                + shown(scalar), hint));
+                + ", found " + shown(scalar), hint));
     }
 
     private static Reading monthDay(YamlNode.Scalar scalar) {
@@ -136,8 +135,7 @@ final class ScalarReading {
             }
         }
         return Reading.not(FormRule.BAD_DATE.at(scalar.span(), "expected " + Shape.Plain.MONTH_DAY.expected()
-                + ", found "
-                + shown(scalar), hint));
+                + ", found " + shown(scalar), hint));
     }
 
     /** What was found, as a message says it, cut where it is long. */

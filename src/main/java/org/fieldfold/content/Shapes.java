@@ -83,8 +83,7 @@ final class Shapes {
             return record(plain);
         }
         throw new IllegalArgumentException("expected a record, a word, a list or a plain value in the "
-                + "model, found "
-                + type);
+                + "model, found " + type);
     }
 
     private static Shape.Words words(Class<?> type) {

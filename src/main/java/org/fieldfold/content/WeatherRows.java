@@ -80,8 +80,7 @@ final class WeatherRows {
     private void add(int line, String row, Day day, int first) {
         if (day.min > day.max) {
             report(line, first + 1, row.length(), "expected a minimum not above the maximum, found " + day.min
-                    + " and "
-                    + day.max, "exchange the two, or leave the day out");
+                    + " and " + day.max, "exchange the two, or leave the day out");
         } else {
             days.add(new DayTemperature(day.date, day.min, day.max));
         }

@@ -156,8 +156,8 @@ final class YamlComposer {
     }
 
     private YamlNode refuseStart(Span at) {
-        String sign = at.file().text().substring(at.start(), Math.min(at.start() + 1, at.file().text()
-                .length()));
+        String sign = at.file().text()
+                .substring(at.start(), Math.min(at.start() + 1, at.file().text().length()));
         findings.add(YamlSlips.reservedStart(at, sign));
         return new YamlNode.Refused(at);
     }

@@ -109,9 +109,8 @@ final class YamlSlips {
 
     private java.util.Optional<Slip> bySigns() {
         if (problem.contains("cannot start any token") && at < text.text().length()) {
-            return some(reservedStart(text.span(at, text.lineEnd(at)), String.valueOf(text.text()
-                    .charAt(at))),
-                    text.shift(at));
+            return some(reservedStart(text.span(at, text.lineEnd(at)),
+                    String.valueOf(text.text().charAt(at))), text.shift(at));
         }
         if (problem.startsWith("while scanning an alias") || problem.startsWith("while scanning an anchor")
                 || problem.startsWith("while scanning a block scalar")

@@ -142,8 +142,8 @@ final class SchemeReader {
     }
 
     private FoldScheme.Head edge(String word) {
-        return FoldScheme.Head.valueOf(oneOf(word, "top", "right", "bottom", "left")
-                .toUpperCase(Locale.ROOT));
+        return FoldScheme.Head.valueOf(
+                oneOf(word, "top", "right", "bottom", "left").toUpperCase(Locale.ROOT));
     }
 
     private List<FoldScheme.Head> edges(String text) {

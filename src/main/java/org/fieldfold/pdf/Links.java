@@ -54,8 +54,8 @@ final class Links {
         COSDictionary annotation = new COSDictionary();
         annotation.setItem(COSName.TYPE, COSName.ANNOT);
         annotation.setItem(COSName.SUBTYPE, COSName.getPDFName("Link"));
-        annotation.setItem(COSName.RECT, places.stream().map(TagNode.LinkPlace::box).reduce(PageBox::and)
-                .orElseThrow().toArray());
+        annotation.setItem(COSName.RECT,
+                places.stream().map(TagNode.LinkPlace::box).reduce(PageBox::and).orElseThrow().toArray());
         if (places.size() > 1) {
             annotation.setItem(COSName.getPDFName("QuadPoints"), quadrilaterals(places));
         }

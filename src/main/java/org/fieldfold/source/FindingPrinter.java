@@ -46,8 +46,7 @@ public final class FindingPrinter {
     /** One sentence that counts what was found, as in {@code 2 errors, 1 warning, 0 notes}. */
     public static String summary(List<Finding> findings) {
         return count(findings, Severity.ERROR, "error") + ", " + count(findings, Severity.WARNING, "warning")
-                + ", "
-                + count(findings, Severity.INFO, "note");
+                + ", " + count(findings, Severity.INFO, "note");
     }
 
     private static String count(List<Finding> findings, Severity severity, String word) {

@@ -97,8 +97,7 @@ class RulebookTest {
         String page = Rulebook.explain(rule.id()).orElseThrow();
         String severity = page.substring(page.indexOf("\nSeverity: "), page.indexOf("\n\n## Why"));
         found.forEach(finding -> assertTrue(severity.contains(finding.severity().word()), rule.id()
-                + " finds an "
-                + finding.severity().word() + ", its page says" + severity));
+                + " finds an " + finding.severity().word() + ", its page says" + severity));
     }
 
     @ParameterizedTest

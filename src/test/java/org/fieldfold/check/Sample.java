@@ -79,8 +79,7 @@ record Sample(Path content) {
                     Matcher mark = MARK.matcher(lines.get(i));
                     if (mark.find()) {
                         marked.add("content/" + slashed(content.relativize(file)) + ":" + (i + 1) + " "
-                                + mark.group(1)
-                                + " " + mark.group(2));
+                                + mark.group(1) + " " + mark.group(2));
                     }
                 }
             }
@@ -91,8 +90,7 @@ record Sample(Path content) {
     /** Findings in the form of {@link #marked()}; a line that is found twice stands once. */
     static List<String> lines(List<Finding> findings) {
         return findings.stream().map(finding -> finding.span().file().path() + ":" + finding.span().line()
-                + " "
-                + finding.severity().word() + " " + finding.rule()).distinct().sorted().toList();
+                + " " + finding.severity().word() + " " + finding.rule()).distinct().sorted().toList();
     }
 
     /** The names of the folders in a folder, sorted. */

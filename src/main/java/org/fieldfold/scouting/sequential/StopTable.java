@@ -45,8 +45,7 @@ public record StopTable(CountModel model, List<StopRow> rows) {
         Expect.atLeast(1, step, "units between two decisions");
         if ((max - min) % step != 0) {
             throw new IllegalArgumentException("the largest sample must lie whole steps of " + step
-                    + " above "
-                    + min + ", found " + max);
+                    + " above " + min + ", found " + max);
         }
         List<StopRow> rows = new ArrayList<>();
         for (int units = min; units < max; units += step) {
