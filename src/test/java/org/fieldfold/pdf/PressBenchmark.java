@@ -20,7 +20,7 @@ import org.fieldfold.typeset.SetGuide;
  * guide holds. Run with {@code mvn -q test-compile exec:java
  * -Dexec.mainClass=org.fieldfold.pdf.PressBenchmark -Dexec.classpathScope=test}
  */
-final class PressBenchmark {
+public final class PressBenchmark {
     private static final int WARM = 600;
     private static final int ROUNDS = 5;
     private static final int SHEETS = 200;
