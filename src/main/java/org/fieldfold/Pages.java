@@ -16,7 +16,7 @@ import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.output.OutputFolder;
 import org.fieldfold.source.Finding;
 
-/** What is opened on a screen: the handbook in both forms, the specialist's review, and the base as open data. */
+/** What is opened on a screen: the handbook in both forms, the review, and the base as open data. */
 final class Pages {
     private final Map<String, byte[]> byPath = new LinkedHashMap<>();
 

@@ -77,7 +77,7 @@ final class SetGuides {
         return (guide.papers().isEmpty() ? edition.papers() : guide.papers()).stream();
     }
 
-    /** Both copies of a guide on a paper: for printers that turn the sheet on its short edge, and on its long one. */
+    /** Both copies of a guide on a paper: for printers that turn the sheet on its short or long edge. */
     private static Stream<Copy> copies(Plan plan, boolean proof, Press press, ContentBase base) {
         Guide guide = plan.guide().value();
         Manuscript manuscript = plan.writer().write(plan.guide(), OfficePanel.generic(base.edition()), proof);
@@ -85,7 +85,8 @@ final class SetGuides {
         SetGuide set = new Setter(press.metrics(), press.shapes()).set(manuscript, shortEdge.slots());
         String path = "foldouts/" + manuscript.id() + "." + manuscript.language() + "." + plan.paper();
         return Stream.of(new Copy(path + ".pdf", manuscript, set, shortEdge),
-                new Copy(path + ".long-edge.pdf", manuscript, set, impose(guide, plan.paper(), FlipEdge.LONG)));
+                new Copy(path + ".long-edge.pdf", manuscript, set,
+                        impose(guide, plan.paper(), FlipEdge.LONG)));
     }
 
     private static Imposition impose(Guide guide, String paper, FlipEdge flip) {
@@ -122,8 +123,8 @@ final class SetGuides {
     private PrintJob job(Copy copy) {
         Edition edition = base.edition().value();
         Manuscript manuscript = copy.manuscript();
-        return new PrintJob(manuscript.title(), edition.title() + ", " + edition.year(), manuscript.language(),
-                manuscript.year(), edition.publisher(), edition.issued(), copy.set(), copy.imposition(),
-                SheetWords.in(manuscript.language()), manuscript.proof());
+        return new PrintJob(manuscript.title(), edition.title() + ", " + edition.year(),
+                manuscript.language(), manuscript.year(), edition.publisher(), edition.issued(),
+                copy.set(), copy.imposition(), SheetWords.in(manuscript.language()), manuscript.proof());
     }
 }

@@ -18,6 +18,7 @@ import org.fieldfold.entry.Source;
 import org.fieldfold.entry.Standing;
 import org.fieldfold.entry.Text;
 import org.fieldfold.entry.TypeLimits;
+import org.fieldfold.prose.Prose;
 import org.fieldfold.prose.Run;
 import org.fieldfold.source.Span;
 
@@ -57,8 +58,13 @@ public final class GuideWriter {
         sections.add(contact(placed, office));
         TypeLimits type = guide.type().orElse(POCKET_TYPE);
         return new Manuscript(guide.id(), guide.title(), phrases.language(), edition.year(),
-                phrases.date(edition.validUntil()), proof ? Optional.of(phrases.say("proof")) : Optional.empty(),
-                foot(), ink(guide), new Manuscript.TypeRange(type.from(), type.to()), sections);
+                phrases.date(edition.validUntil()),
+                proof ? Optional.of(phrases.say("proof")) : Optional.empty(), foot(), ink(guide),
+                new Manuscript.TypeRange(type.from(), type.to()), sections);
+    }
+
+    private static Block plain(String words, Span origin) {
+        return new Block.Paragraph(List.of(Run.plain(words)), List.of(), origin);
     }
 
     private List<Run> foot() {
@@ -79,9 +85,9 @@ public final class GuideWriter {
         blocks.add(new Block.Title(List.of(Run.plain(guide.title())), List.of(Run.plain(guide.purpose())),
                 placed.at("title")));
         String crops = guide.crops().stream().filter(base.crops()::containsKey)
-                .map(crop -> base.crops().get(crop).value()).map(Crop::name).collect(Collectors.joining(", "));
-        blocks.add(new Block.Paragraph(List.of(Run.plain(phrases.say("cover.crops", crops))), List.of(),
-                placed.at("crops")));
+                .map(crop -> base.crops().get(crop).value()).map(Crop::name)
+                .collect(Collectors.joining(", "));
+        blocks.add(plain(phrases.say("cover.crops", crops), placed.at("crops")));
         frontispiece(guide).ifPresent(blocks::add);
         List<List<Run>> inside = new ArrayList<>();
         for (String id : guide.entries()) {
@@ -97,35 +103,39 @@ public final class GuideWriter {
         return new Section("cover", Section.Kind.COVER, 0, guide.title(), blocks, placed.at("title"));
     }
 
-    /** The first drawing of the first entry, by its name: a cover that is known again from across a counter. */
+    /** The first drawing of the first entry: a cover that is known again from across a counter. */
     private Optional<Block> frontispiece(Guide guide) {
         return guide.entries().stream().findFirst().map(base.pests()::get).flatMap(placed -> {
             PestEntry pest = placed.value();
             return base.figuresOf(pest.id(), pest.figures(), pest.stages()).stream().findFirst()
-                    .map(figure -> new Block.Plates(List.of(new Block.Plate(figure.id(),
-                            Phrases.capital(pest.names().common()), figure.note().alt().orElse(pest.names().common()),
-                            Optional.empty())), placed.at("names")));
+                    .map(figure -> {
+                        String name = Phrases.capital(pest.names().common());
+                        return new Block.Plates(List.of(new Block.Plate(figure.id(), name,
+                                figure.note().alt().orElse(name), Optional.empty())), placed.at("names"));
+                    });
         });
     }
 
     private Optional<Block> notice() {
-        return edition.notice().map(notice -> new Block.Notice(notice.pocket().line(), base.edition().at("notice")));
+        return edition.notice().map(notice ->
+                new Block.Notice(notice.pocket().line(), base.edition().at("notice")));
     }
 
     private Section scouting(Placed<Guide> placed, Reader reader) {
         Guide guide = placed.value();
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Title(List.of(Run.plain(phrases.say("scouting"))), List.of(), placed.at("scouting")));
+        blocks.add(new Block.Title(List.of(Run.plain(phrases.say("scouting"))), List.of(),
+                placed.at("scouting")));
         List<List<Run>> lines = guide.scouting().stream().map(reader::read).toList();
         blocks.add(new Block.Items(true, lines, placed.at("scouting")));
         blocks.add(new Block.Heading(3, List.of(Run.strong(phrases.say("tiers"))), placed.at("scouting")));
         List<List<Run>> tiers = new ArrayList<>();
         for (int tier = 1; tier <= 3; tier++) {
-            tiers.add(Line.of().strong(phrases.say("tier." + tier)).plain(phrases.say("tier.why." + tier)).runs());
+            tiers.add(Line.of().strong(phrases.say("tier." + tier))
+                    .plain(phrases.say("tier.why." + tier)).runs());
         }
         blocks.add(new Block.Items(true, tiers, placed.at("scouting")));
-        blocks.add(new Block.Paragraph(List.of(Run.plain(phrases.say("abbreviations"))), List.of(),
-                placed.at("scouting")));
+        blocks.add(plain(phrases.say("abbreviations"), placed.at("scouting")));
         return new Section("scouting", Section.Kind.SCOUTING, 0, phrases.say("scouting"), blocks,
                 placed.at("scouting"));
     }
@@ -140,7 +150,8 @@ public final class GuideWriter {
                 guide.at("entries", guide.value().entries().indexOf(id)));
         return new Section(id, Section.Kind.ENTRY, tab, id, List.of(
                 new Block.Title(List.of(Run.plain(id)), List.of(), origin),
-                new Block.Notice(List.of(Run.strong(phrases.say("unread", origin.place()))), origin)), origin);
+                new Block.Notice(List.of(Run.strong(phrases.say("unread", origin.place()))),
+                        origin)), origin);
     }
 
     private Section contact(Placed<Guide> placed, OfficePanel office) {
@@ -151,21 +162,19 @@ public final class GuideWriter {
         List<String> lines = new ArrayList<>(List.of(contact.email()));
         lines.addAll(contact.address());
         lines.add(contact.hours());
-        blocks.add(new Block.Paragraph(List.of(Run.plain(String.join(" · ", lines))), List.of(), office.origin()));
-        blocks.add(new Block.Paragraph(List.of(Run.plain(phrases.say("next.flag"))), List.of(), office.origin()));
-        List<List<Run>> cautions = edition.cautions().stream().map(Text::pocket).map(prose -> prose.line()).toList();
+        blocks.add(plain(String.join(" · ", lines), office.origin()));
+        blocks.add(plain(phrases.say("next.flag"), office.origin()));
+        List<List<Run>> cautions = edition.cautions().stream().map(Text::pocket).map(Prose::line).toList();
         blocks.add(new Block.Heading(3, List.of(Run.strong(phrases.say("cautions"))),
                 base.edition().at("cautions")));
         blocks.add(new Block.Items(false, cautions, base.edition().at("cautions")));
-        blocks.add(new Block.Paragraph(List.of(Run.plain(phrases.say("rates"))), List.of(),
-                base.edition().at("cautions")));
+        blocks.add(plain(phrases.say("rates"), base.edition().at("cautions")));
         blocks.add(new Block.Code(edition.handbook(), Line.of().strong(phrases.say("handbook.code"))
                 .plain(" ").add(Run.plain(edition.handbook()).to(edition.handbook())).runs(),
                 base.edition().at("handbook")));
         sources(placed).ifPresent(blocks::add);
-        blocks.add(new Block.Paragraph(List.of(Run.plain(phrases.say("edition", edition.title(), edition.year(),
-                edition.publisher(), phrases.date(edition.validUntil())))), List.of(),
-                base.edition().at("publisher")));
+        blocks.add(plain(phrases.say("edition", edition.title(), edition.year(), edition.publisher(),
+                phrases.date(edition.validUntil())), base.edition().at("publisher")));
         notice().ifPresent(blocks::add);
         return new Section("contact", Section.Kind.CONTACT, 0, office.name(), blocks, office.origin());
     }
@@ -180,7 +189,8 @@ public final class GuideWriter {
         }
         Set<String> names = new TreeSet<>();
         for (String id : ids) {
-            Optional.ofNullable(base.sources().get(id)).map(Placed::value).map(this::brief).ifPresent(names::add);
+            Optional.ofNullable(base.sources().get(id)).map(Placed::value).map(this::brief)
+                    .ifPresent(names::add);
         }
         return names.isEmpty() ? Optional.empty() : Optional.of(new Block.Paragraph(
                 Line.of().strong(phrases.say("sources") + " ").plain(String.join("; ", names) + ".").runs(),
