@@ -49,8 +49,8 @@ public final class ContentSchema {
             if (kind.isYaml()) {
                 Map<String, Object> record = bundle.fields(kind.shape(), Map.of());
                 properties.put(OpenData.key(kind), kind == FileKind.EDITION ? record
-                        : kind.listKey().isPresent() ? Map.of("type", "array", "items", record)
-                        : Map.of("type", "object", "additionalProperties", record));
+                        : kind.listKey().isPresent() ? ordered("type", "array", "items", record)
+                        : ordered("type", "object", "additionalProperties", record));
             }
         }
         Map<String, Object> schema = headed("content base");
@@ -74,7 +74,7 @@ public final class ContentSchema {
         Map<String, Object> record = fields(kind.shape(), Map.of());
         kind.listKey().ifPresentOrElse(key -> {
             schema.put("type", "object");
-            schema.put("properties", Map.of(key, Map.of("type", "array", "items", record)));
+            schema.put("properties", Map.of(key, ordered("type", "array", "items", record)));
             schema.put("required", List.of(key));
             schema.put("additionalProperties", false);
         }, () -> schema.putAll(record));
