@@ -31,7 +31,8 @@ import org.fieldfold.source.Severity;
 
 /** The whole of it: read, check, write, set, print, publish. */
 public final class Compiler {
-    private static final String VERSION = "0.1.0";
+    /** Of Fieldfold itself; stands in every manifest. */
+    public static final String VERSION = "0.1.0";
 
     /** What only shows when a guide is set on its panels. */
     private static final List<String> FOUND_WHILE_SETTING = List.of("does-not-fit", "glyph-missing",
@@ -100,7 +101,7 @@ public final class Compiler {
             folder.write("manifest.json", manifest.json().getBytes(StandardCharsets.UTF_8));
             folder.publish();
             return new Built(Optional.of(folder.target()), folder.files().size(), List.copyOf(findings),
-                    whereToLook(folder));
+                    whereToLook(folder, edition.languages()));
         }
     }
 
@@ -148,9 +149,11 @@ public final class Compiler {
         return new OutputFile(file.path(), file.size(), file.sha256());
     }
 
-    private static List<String> whereToLook(OutputFolder folder) {
-        return List.of("print and fold   " + folder.target().resolve("foldouts"),
-                "open on a phone  " + folder.target().resolve("handbook.en.html"),
-                "review           " + folder.target().resolve("review/index.html"));
+    private static List<String> whereToLook(OutputFolder folder, List<String> languages) {
+        return Stream.of(Stream.of("print and fold   " + folder.target().resolve("foldouts")),
+                languages.stream().map(language -> "open on a phone  "
+                        + folder.target().resolve("handbook." + language + ".html")),
+                Stream.of("review           " + folder.target().resolve("review/index.html")))
+                .flatMap(lines -> lines).toList();
     }
 }

@@ -3,6 +3,7 @@ package org.fieldfold.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import org.fieldfold.Compiler;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -10,7 +11,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
 /** All commands under one name. */
-@Command(name = "fieldfold", mixinStandardHelpOptions = true, version = "fieldfold 0.1.0",
+@Command(name = "fieldfold", mixinStandardHelpOptions = true, version = "fieldfold " + Compiler.VERSION,
         synopsisSubcommandLabel = "COMMAND",
         description = {"Turns a folder of pest entries into pocket guides to print and fold, and a handbook "
             + "that opens without a signal.", ""},
