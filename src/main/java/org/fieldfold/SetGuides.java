@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -14,7 +15,7 @@ import org.fieldfold.entry.Figure;
 import org.fieldfold.entry.Guide;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.fold.FlipEdge;
-import org.fieldfold.fold.FoldSchemes;
+import org.fieldfold.fold.FoldException;
 import org.fieldfold.fold.Imposition;
 import org.fieldfold.fold.Paper;
 import org.fieldfold.handbook.FitRow;
@@ -67,6 +68,7 @@ final class SetGuides {
         for (String language : edition.languages()) {
             GuideWriter writer = new GuideWriter(base, Phrases.in(language));
             base.guides().values().forEach(guide -> papers(guide.value(), edition)
+                    .filter(paper -> impose(base, guide.value(), paper, FlipEdge.SHORT).isPresent())
                     .forEach(paper -> plans.add(new Plan(guide, paper, writer))));
         }
         List<Copy> copies = plans.parallelStream().flatMap(plan -> copies(plan, proof, press, base)).toList();
@@ -81,16 +83,22 @@ final class SetGuides {
     private static Stream<Copy> copies(Plan plan, boolean proof, Press press, ContentBase base) {
         Guide guide = plan.guide().value();
         Manuscript manuscript = plan.writer().write(plan.guide(), OfficePanel.generic(base.edition()), proof);
-        Imposition shortEdge = impose(guide, plan.paper(), FlipEdge.SHORT);
+        Imposition shortEdge = impose(base, guide, plan.paper(), FlipEdge.SHORT).orElseThrow();
         SetGuide set = new Setter(press.metrics(), press.shapes()).set(manuscript, shortEdge.slots());
         String path = "foldouts/" + manuscript.id() + "." + manuscript.language() + "." + plan.paper();
         return Stream.of(new Copy(path + ".pdf", manuscript, set, shortEdge),
                 new Copy(path + ".long-edge.pdf", manuscript, set,
-                        impose(guide, plan.paper(), FlipEdge.LONG)));
+                        impose(base, guide, plan.paper(), FlipEdge.LONG).orElseThrow()));
     }
 
-    private static Imposition impose(Guide guide, String paper, FlipEdge flip) {
-        return Imposition.of(FoldSchemes.named(guide.scheme()), Paper.named(paper), flip);
+    /** A proof is built although a finding stands at a sheet: what cannot be folded is left out of it. */
+    private static Optional<Imposition> impose(ContentBase base, Guide guide, String paper, FlipEdge flip) {
+        try {
+            return base.scheme(guide.scheme())
+                    .map(scheme -> Imposition.of(scheme, Paper.named(paper), flip));
+        } catch (FoldException | IllegalArgumentException unfit) {
+            return Optional.empty();
+        }
     }
 
     /** What does not fit, where it was written; the same thing on two papers is said once for each. */

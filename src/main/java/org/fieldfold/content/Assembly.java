@@ -23,6 +23,7 @@ import org.fieldfold.entry.PestEntry;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.Practice;
 import org.fieldfold.entry.Source;
+import org.fieldfold.fold.FoldScheme;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.Span;
 
@@ -80,6 +81,7 @@ final class Assembly {
                         records(FileKind.OFFICE, Office.class),
                         figures,
                         records(FileKind.CHAPTER, Chapter.class),
+                        schemes(),
                         unread()));
     }
 
@@ -92,6 +94,14 @@ final class Assembly {
         of(kind).forEach(reading -> reading.records().forEach((id, placed) ->
                 records.put(id, new Placed<>(type.cast(placed.value()), placed.spans()))));
         return Collections.unmodifiableSortedMap(records);
+    }
+
+    private SortedMap<String, Optional<FoldScheme>> schemes() {
+        SortedMap<String, Optional<FoldScheme>> schemes = new TreeMap<>();
+        ids(FileKind.SCHEME).forEach(id -> schemes.put(id, Optional.empty()));
+        records(FileKind.SCHEME, FoldScheme.class)
+                .forEach((id, placed) -> schemes.put(id, Optional.of(placed.value())));
+        return Collections.unmodifiableSortedMap(schemes);
     }
 
     private SortedMap<String, Span> unread() {

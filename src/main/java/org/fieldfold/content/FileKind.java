@@ -31,6 +31,7 @@ enum FileKind {
     PHOTOGRAPH("figures", ".jpg", Limit.LARGE, Object.class),
     RASTER("figures", ".png", Limit.LARGE, Object.class),
     CHAPTER("chapters", ".md", Limit.TEXT, Object.class),
+    SCHEME("schemes", ".fold", Limit.TEXT, Object.class),
     WEATHER("weather", ".csv", Limit.LARGE, Object.class),
     LEDGER("issued", ".json", Limit.LARGE, Object.class);
 

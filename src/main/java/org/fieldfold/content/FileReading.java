@@ -81,13 +81,15 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
 
     private void understand() {
         boolean decoded = findings.isEmpty();
-        if (source.text().isBlank() && (file.kind().isYaml() || file.kind() == FileKind.CHAPTER)) {
+        if (source.text().isBlank() && (file.kind().isYaml() || file.kind() == FileKind.CHAPTER
+                || file.kind() == FileKind.SCHEME)) {
             empty();
         } else if (file.kind().isYaml()) {
             yaml(decoded);
         } else {
             switch (file.kind()) {
                 case CHAPTER -> chapter(decoded);
+                case SCHEME -> scheme(decoded);
                 case WEATHER -> findings.addAll(new WeatherRows(source).findings());
                 case DRAWING -> image(DrawingReading.check(source));
                 case PHOTOGRAPH, RASTER -> image(raster());
@@ -102,6 +104,12 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
         links.addAll(texts.links());
         chapter.chapter().filter(read -> decoded).ifPresentOrElse(
                 read -> records.put(file.id(), new Placed<>(read, new Spans(source, chapter.places()))),
+                () -> unread.put(file.id(), Span.startOf(source)));
+    }
+
+    private void scheme(boolean decoded) {
+        SchemeReading.read(source, file.id(), findings).filter(read -> decoded).ifPresentOrElse(
+                read -> records.put(file.id(), new Placed<>(read, new Spans(source, Map.of()))),
                 () -> unread.put(file.id(), Span.startOf(source)));
     }
 

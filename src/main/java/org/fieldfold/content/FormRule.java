@@ -30,6 +30,7 @@ public enum FormRule {
     EMPTY_VALUE(Severity.ERROR, "a key is followed by a value, or left out"),
     FIGURE_WITHOUT_NOTE(Severity.ERROR, "a drawing or photograph has a note beside it"),
     FILE_TOO_LARGE(Severity.ERROR, "a file keeps within its limit of size"),
+    FOLD_SCHEME_BROKEN(Severity.ERROR, "a fold scheme can be read, folded, and reached on every panel"),
     LINK_LEAVES_FOLDER(Severity.ERROR, "a link in the content base leads to a file in it"),
     LINK_SCHEME(Severity.ERROR, "a link leads to an entry, a web page, a mail address or a telephone"),
     MISSING_COLON(Severity.ERROR, "a line of a map is a key, a colon, a space and a value"),

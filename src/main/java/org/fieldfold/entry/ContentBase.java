@@ -3,12 +3,16 @@ package org.fieldfold.entry;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
+import org.fieldfold.fold.FoldScheme;
+import org.fieldfold.fold.FoldSchemes;
 import org.fieldfold.source.Span;
 
 /**
  * Everything that is known, each record with its place. Maps are sorted by id.
  *
+ * @param schemes the fold schemes of this base; empty for one whose file was found but not understood
  * @param unread ids of entries whose file was found but not understood, with its first span: a guide that
  *     lists one says so instead of leaving it out
  */
@@ -24,6 +28,7 @@ public record ContentBase(
         SortedMap<String, Placed<Office>> offices,
         SortedMap<String, Placed<Figure>> figures,
         SortedMap<String, Placed<Chapter>> chapters,
+        SortedMap<String, Optional<FoldScheme>> schemes,
         SortedMap<String, Span> unread) {
     /**
      * The drawings of a pest or natural enemy: those it lists, or those that show it. Of these the first
@@ -52,6 +57,11 @@ public record ContentBase(
             }
         }
         return Integer.MAX_VALUE;
+    }
+
+    /** The fold scheme with this id, of this base or of those that are always there. */
+    public Optional<FoldScheme> scheme(String id) {
+        return schemes.getOrDefault(id, FoldSchemes.find(id));
     }
 
     /** All that is re-read every winter: pests, natural enemies, practices. */

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
@@ -34,6 +35,11 @@ public final class FoldSchemes {
                     + "), found '" + id + "'");
         }
         return scheme;
+    }
+
+    /** The shipped scheme with this id, if there is one. */
+    public static Optional<FoldScheme> find(String id) {
+        return Optional.ofNullable(Shipped.BY_ID.get(id));
     }
 
     /** All schemes that ship, by id. */
@@ -68,6 +74,16 @@ public final class FoldSchemes {
      */
     public static FoldScheme read(String name, String text) {
         return SchemeReader.read(name, text);
+    }
+
+    /**
+     * Refuses a scheme that no paper can be folded by: a line that is never folded, a flap wider than what it
+     * is folded into, a page that nobody reaches. On a small paper a panel may still be too narrow for its
+     * margins, which {@link Imposition#of} says.
+     */
+    public static void prove(FoldScheme scheme) {
+        Imposition.of(scheme, Paper.TABLOID, FlipEdge.SHORT);
+        Imposition.of(scheme, Paper.A3, FlipEdge.SHORT);
     }
 
     private static final class Shipped {

@@ -167,11 +167,11 @@ final class SchemeReader {
         try {
             return value.get();
         } catch (IllegalArgumentException e) {
-            throw new FoldException(name + ":" + line + ": " + e.getMessage());
+            throw new FoldException(name, line, e.getMessage());
         }
     }
 
     private FoldException wrong(String expected, String found) {
-        return new FoldException(name + ":" + line + ": expected " + expected + ", found " + found);
+        return new FoldException(name, line, "expected " + expected + ", found " + found);
     }
 }
