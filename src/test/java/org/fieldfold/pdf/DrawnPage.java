@@ -1,10 +1,12 @@
 package org.fieldfold.pdf;
 
+import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.GeneralPath;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -15,6 +17,7 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDVectorFont;
+import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
@@ -28,8 +31,20 @@ final class DrawnPage extends PDFGraphicsStreamEngine {
     static final int UNMARKED = -2;
     static final int ARTIFACT = -1;
 
-    /** {@code text} is empty for what is not type. */
-    record Thing(int owner, String text, Rectangle2D box) {}
+    /**
+     * In the order in which it is drawn.
+     *
+     * @param text empty for what is not type; the replacement character for a glyph that says nothing
+     * @param turn by which type is turned, in degrees clockwise
+     * @param rgb colour, as {@code 0xrrggbb}
+     * @param filled whether it is an area; otherwise a line, or the lines around an area
+     * @param shape what is covered by ink, where that is not the box
+     */
+    record Thing(int owner, String text, Rectangle2D box, int turn, int rgb, boolean filled, Shape shape) {
+        boolean isType() {
+            return !text.isBlank();
+        }
+    }
 
     private final List<Thing> things = new ArrayList<>();
     private final Deque<Integer> owners = new ArrayDeque<>(List.of(UNMARKED));
@@ -68,31 +83,47 @@ final class DrawnPage extends PDFGraphicsStreamEngine {
             at.scale(0.001, 0.001);
             box = outline.createTransformedShape(at).getBounds2D();
         }
-        things.add(new Thing(owners.peek(), text == null ? "\ufffd" : text, box));
+        int turn = Math.floorMod((int) Math.round(Math.toDegrees(
+                Math.atan2(-matrix.getShearY(), matrix.getScaleX()))), 360);
+        // code and glyph are the same number in the type that we embed, and glyph 0 is the empty box
+        things.add(new Thing(owners.peek(), text == null || code == 0 ? "\ufffd" : text, box, turn,
+                rgb(getGraphicsState().getNonStrokingColor()), true, box));
     }
 
     @Override
     public void strokePath() {
-        add(getGraphicsState().getLineWidth());
+        add(false);
+        path.reset();
     }
 
     @Override
     public void fillPath(int windingRule) {
-        add(0);
+        add(true);
+        path.reset();
     }
 
     @Override
     public void fillAndStrokePath(int windingRule) {
-        add(getGraphicsState().getLineWidth());
+        add(true);
+        add(false);
+        path.reset();
     }
 
-    private void add(double lineWidth) {
+    private void add(boolean filled) {
         Rectangle2D box = path.getBounds2D();
-        double half = transformWidth((float) lineWidth) / 2;
+        double half = filled ? 0 : transformWidth(getGraphicsState().getLineWidth()) / 2;
         box.setRect(box.getX() - half, box.getY() - half, box.getWidth() + 2 * half, box.getHeight()
                 + 2 * half);
-        things.add(new Thing(owners.peek(), "", box));
-        path.reset();
+        things.add(new Thing(owners.peek(), "", box, 0, rgb(filled ? getGraphicsState().getNonStrokingColor()
+                : getGraphicsState().getStrokingColor()), filled, filled ? new GeneralPath(path) : box));
+    }
+
+    private static int rgb(PDColor colour) {
+        try {
+            return colour.toRGB();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
     }
 
     @Override
@@ -107,8 +138,8 @@ final class DrawnPage extends PDFGraphicsStreamEngine {
     @Override
     public void drawImage(PDImage image) {
         AffineTransform at = getGraphicsState().getCurrentTransformationMatrix().createAffineTransform();
-        things.add(new Thing(owners.peek(), "",
-                at.createTransformedShape(new Rectangle2D.Double(0, 0, 1, 1)).getBounds2D()));
+        Rectangle2D box = at.createTransformedShape(new Rectangle2D.Double(0, 0, 1, 1)).getBounds2D();
+        things.add(new Thing(owners.peek(), "", box, 0, 0, true, box));
     }
 
     @Override
@@ -148,6 +179,6 @@ final class DrawnPage extends PDFGraphicsStreamEngine {
 
     @Override
     public void shadingFill(COSName shadingName) {
-        add(0);
+        add(true);
     }
 }

@@ -12,7 +12,7 @@ import org.fieldfold.source.SourceFile;
 import org.fieldfold.source.Span;
 
 /** Manuscripts to set: an invented guide whose facts are those of the demonstration base. */
-final class Samples {
+public final class Samples {
     static final FigureShapes SHAPES = figure -> Map.of("colorado-potato-beetle-adult", 0.8,
             "colorado-potato-beetle-larva", 1.55, "potato-leafhopper-adult", 0.55).getOrDefault(figure, 1.2);
     private static int line;
@@ -153,6 +153,22 @@ final class Samples {
                 new Block.Notice(List.of(Run.strong("Demonstration, not advice."),
                 Run.plain(" The region, its offices "
                         + "and its weather are invented.")), span())), span());
+    }
+
+    /**
+     * A small guide with something of everything, for any number of panels from 4.
+     *
+     * @param smallest size of type in points: narrow panels need less than a real guide may have
+     */
+    public static Manuscript small(int panels, double smallest) {
+        List<Section> sections = new ArrayList<>(List.of(cover(), scouting()));
+        for (int entry = 1; entry <= Math.max(1, (panels - 2) / 3); entry++) {
+            sections.add(entry % 2 == 1 ? beetle(entry) : leafhopper(entry));
+        }
+        sections.add(contact());
+        Manuscript guide = guide(sections.toArray(Section[]::new));
+        return new Manuscript(guide.id(), guide.title(), guide.language(), guide.year(), guide.holdsUntil(),
+                guide.proof(), guide.foot(), guide.ink(), new Manuscript.TypeRange(smallest, 9), sections);
     }
 
     static Manuscript guide(Section... sections) {
