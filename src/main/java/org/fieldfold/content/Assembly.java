@@ -22,6 +22,7 @@ import org.fieldfold.entry.Office;
 import org.fieldfold.entry.PestEntry;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.Practice;
+import org.fieldfold.entry.Price;
 import org.fieldfold.entry.Source;
 import org.fieldfold.fold.FoldScheme;
 import org.fieldfold.source.Finding;
@@ -74,6 +75,7 @@ final class Assembly {
                         records(FileKind.CROPS, Crop.class),
                         records(FileKind.ACTIVE_INGREDIENTS, ActiveIngredient.class),
                         records(FileKind.SOURCES, Source.class),
+                        records(FileKind.PRICES, Price.class),
                         records(FileKind.PEST, PestEntry.class),
                         records(FileKind.NATURAL_ENEMY, NaturalEnemy.class),
                         records(FileKind.PRACTICE, Practice.class),

@@ -13,6 +13,7 @@ import org.fieldfold.entry.NaturalEnemy;
 import org.fieldfold.entry.Office;
 import org.fieldfold.entry.PestEntry;
 import org.fieldfold.entry.Practice;
+import org.fieldfold.entry.Price;
 import org.fieldfold.entry.Source;
 
 /** The kinds of file in a content base, by where they lie and how their names end. */
@@ -21,6 +22,7 @@ enum FileKind {
     CROPS("", "crops.yaml", Limit.TEXT, Crop.class),
     ACTIVE_INGREDIENTS("", "active-ingredients.yaml", Limit.TEXT, ActiveIngredient.class),
     SOURCES("", "sources.yaml", Limit.TEXT, Source.class),
+    PRICES("", "prices.yaml", Limit.TEXT, Price.class),
     PEST("pests", ".yaml", Limit.TEXT, PestEntry.class),
     NATURAL_ENEMY("natural-enemies", ".yaml", Limit.TEXT, NaturalEnemy.class),
     PRACTICE("practices", ".yaml", Limit.TEXT, Practice.class),
@@ -112,8 +114,8 @@ enum FileKind {
 
     /** The key under which a file of many records keeps its list; empty for a file of one record. */
     Optional<String> listKey() {
-        return this == CROPS || this == ACTIVE_INGREDIENTS || this == SOURCES ? Optional.of(schema())
-                : Optional.empty();
+        return this == CROPS || this == ACTIVE_INGREDIENTS || this == SOURCES || this == PRICES
+                ? Optional.of(schema()) : Optional.empty();
     }
 
     /** The id that a file's name gives. */

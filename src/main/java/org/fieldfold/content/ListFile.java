@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Set;
 import org.fieldfold.source.Finding;
 
-/** A file that keeps many records as a list under one key: crops, active ingredients, sources. */
+/** A file that keeps many records as a list under one key: crops, active ingredients, sources, prices. */
 record ListFile(String key, YamlReading reading, List<Finding> findings) {
     List<YamlNode> items(YamlNode root) {
         List<YamlNode> items = new ArrayList<>();

@@ -28,12 +28,17 @@ public final class OpenData {
 
     /** The document; the same base gives the same text. */
     public static String of(ContentBase base) {
-        Map<FileKind, Object> all = Map.of(FileKind.EDITION, base.edition().value(),
-                FileKind.CROPS, values(base.crops()), FileKind.ACTIVE_INGREDIENTS, values(base.materials()),
-                FileKind.SOURCES, values(base.sources()), FileKind.PEST, byId(base.pests()),
-                FileKind.NATURAL_ENEMY, byId(base.enemies()), FileKind.PRACTICE, byId(base.practices()),
-                FileKind.GUIDE, byId(base.guides()), FileKind.OFFICE, byId(base.offices()),
-                FileKind.FIGURE, byId(base.figures()));
+        Map<FileKind, Object> all = Map.ofEntries(Map.entry(FileKind.EDITION, base.edition().value()),
+                Map.entry(FileKind.CROPS, values(base.crops())),
+                Map.entry(FileKind.ACTIVE_INGREDIENTS, values(base.materials())),
+                Map.entry(FileKind.SOURCES, values(base.sources())),
+                Map.entry(FileKind.PRICES, values(base.prices())),
+                Map.entry(FileKind.PEST, byId(base.pests())),
+                Map.entry(FileKind.NATURAL_ENEMY, byId(base.enemies())),
+                Map.entry(FileKind.PRACTICE, byId(base.practices())),
+                Map.entry(FileKind.GUIDE, byId(base.guides())),
+                Map.entry(FileKind.OFFICE, byId(base.offices())),
+                Map.entry(FileKind.FIGURE, byId(base.figures())));
         return JsonText.of(json -> {
             json.writeStartObject();
             for (FileKind kind : FileKind.values()) {

@@ -28,6 +28,9 @@ final class Ranges {
             Map.entry("Toxicity.oral", CATEGORY), Map.entry("Toxicity.dermal", CATEGORY),
             Map.entry("Toxicity.inhalation", CATEGORY), Map.entry("Toxicity.eye", CATEGORY),
             Map.entry("Toxicity.skin", CATEGORY), Map.entry("Practice.tier", new Shape.Range(1, 2)),
+            Map.entry("EarlyStop.min", COUNT), Map.entry("EarlyStop.max", new Shape.Range(1, 2_000)),
+            Map.entry("EarlyStop.step", COUNT), Map.entry("EarlyStop.act", new Shape.Range(0, 1_000)),
+            Map.entry("NetHole.hole", MILLIMETRES), Map.entry("SeasonRotation.mostUses", COUNT),
             Map.entry("Edition.year", new Shape.Range(1900, 2999)),
             Map.entry("Edition.maxAgeMonths", new Shape.Range(1, 600)),
             Map.entry("Source.year", new Shape.Range(1500, 2999)));

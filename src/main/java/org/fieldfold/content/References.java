@@ -7,17 +7,24 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.fieldfold.entry.BodyWidth;
+import org.fieldfold.entry.BorderSize;
+import org.fieldfold.entry.Clumping;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Control;
 import org.fieldfold.entry.DegreeDayEvent;
+import org.fieldfold.entry.EarlyStop;
 import org.fieldfold.entry.Figure;
 import org.fieldfold.entry.Monitoring;
 import org.fieldfold.entry.NaturalEnemy;
+import org.fieldfold.entry.PerArea;
 import org.fieldfold.entry.PestEntry;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.Practice;
 import org.fieldfold.entry.Reviewer;
+import org.fieldfold.entry.SeasonRotation;
 import org.fieldfold.entry.Threshold;
+import org.fieldfold.entry.TunnelSizes;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.Span;
 
@@ -40,6 +47,7 @@ final class References {
     private final Target practice;
     private final Target material;
     private final Target source;
+    private final Target price;
     private final Target figure;
     private final Target guide;
     private final Target reviewer;
@@ -53,6 +61,7 @@ final class References {
         this.practice = target("a practice", FileKind.PRACTICE);
         this.material = target("an active ingredient", FileKind.ACTIVE_INGREDIENTS);
         this.source = target("a source", FileKind.SOURCES);
+        this.price = target("a price", FileKind.PRICES);
         this.figure = target("a figure", FileKind.FIGURE);
         this.guide = target("a guide", FileKind.GUIDE);
         this.reviewer = new Target("a reviewer", new TreeSet<>(
@@ -61,6 +70,7 @@ final class References {
         base.enemies().values().forEach(this::enemy);
         base.practices().values().forEach(this::practice);
         base.materials().values().forEach(known -> all(known, source, known.value().sources(), "sources"));
+        base.prices().values().forEach(known -> maybe(known, source, known.value().source(), "source"));
         base.guides().values().forEach(known -> {
             all(known, crop, known.value().crops(), "crops");
             all(known, pest, known.value().entries(), "entries");
@@ -105,7 +115,13 @@ final class References {
             maybe(known, counts, threshold.monitoring(), "thresholds", i, "monitoring");
             all(known, pest, threshold.together(), "thresholds", i, "together");
             maybe(known, source, threshold.source(), "thresholds", i, "source");
+            counting(known, threshold, i);
         }
+        for (int i = 0; i < entry.stages().size(); i++) {
+            maybe(known, source, entry.stages().get(i).bodyWidth().flatMap(BodyWidth::source), "stages", i,
+                    "body-width", "source");
+        }
+        entry.rotation().ifPresent(rotation -> rotation(known, rotation));
         for (int i = 0; i < entry.controls().size(); i++) {
             control(known, entry.controls().get(i), i);
         }
@@ -114,7 +130,28 @@ final class References {
         maybe(known, reviewer, entry.reviser(), "reviser");
     }
 
+    private void counting(Placed<?> known, Threshold threshold, int i) {
+        maybe(known, source, threshold.stopEarly().flatMap(EarlyStop::source), "thresholds", i, "stop-early",
+                "source");
+        threshold.injuryLevel().ifPresent(terms -> {
+            one(known, price, terms.cost(), "thresholds", i, "injury-level", "cost");
+            one(known, price, terms.value(), "thresholds", i, "injury-level", "value");
+            maybe(known, source, terms.source(), "thresholds", i, "injury-level", "source");
+        });
+    }
+
+    private void rotation(Placed<?> known, SeasonRotation rotation) {
+        maybe(known, source, rotation.source(), "rotation", "source");
+        for (int i = 0; i < rotation.broods().size(); i++) {
+            all(known, material, rotation.broods().get(i).materials(), "rotation", "broods", i, "materials");
+        }
+    }
+
     private void monitoring(Placed<?> known, Monitoring monitoring, int i) {
+        maybe(known, source, monitoring.dispersion().flatMap(Clumping::source), "monitoring", i, "dispersion",
+                "source");
+        maybe(known, source, monitoring.perArea().flatMap(PerArea::source), "monitoring", i, "per-area",
+                "source");
         List<DegreeDayEvent> events = monitoring.season().map(season -> season.events()).orElse(List.of());
         for (int j = 0; j < events.size(); j++) {
             maybe(known, source, events.get(j).source(), "monitoring", i, "season", "events", j, "source");
@@ -144,8 +181,16 @@ final class References {
     }
 
     private void practice(Placed<Practice> known) {
-        all(known, source, known.value().sources(), "sources");
-        maybe(known, reviewer, known.value().reviser(), "reviser");
+        Practice entry = known.value();
+        for (int i = 0; i < entry.nets().size(); i++) {
+            all(known, pest, entry.nets().get(i).stops(), "nets", i, "stops");
+            maybe(known, source, entry.nets().get(i).source(), "nets", i, "source");
+        }
+        maybe(known, source, entry.tunnel().flatMap(TunnelSizes::source), "tunnel", "source");
+        maybe(known, source, entry.border().flatMap(BorderSize::source), "border", "source");
+        maybe(known, source, entry.perArea().flatMap(PerArea::source), "per-area", "source");
+        all(known, source, entry.sources(), "sources");
+        maybe(known, reviewer, entry.reviser(), "reviser");
     }
 
     private void figure(Placed<Figure> known) {

@@ -21,6 +21,7 @@ public record ContentBase(
         SortedMap<String, Placed<Crop>> crops,
         SortedMap<String, Placed<ActiveIngredient>> materials,
         SortedMap<String, Placed<Source>> sources,
+        SortedMap<String, Placed<Price>> prices,
         SortedMap<String, Placed<PestEntry>> pests,
         SortedMap<String, Placed<NaturalEnemy>> enemies,
         SortedMap<String, Placed<Practice>> practices,

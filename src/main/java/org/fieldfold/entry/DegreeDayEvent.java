@@ -2,6 +2,10 @@ package org.fieldfold.entry;
 
 import java.time.MonthDay;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fieldfold.scouting.degreeday.Cutoff;
+import org.fieldfold.scouting.degreeday.DegreeDayMethod;
+import org.fieldfold.scouting.degreeday.HeatModel;
 
 /** An event that comes when enough warmth has been summed. */
 public record DegreeDayEvent(
@@ -10,6 +14,12 @@ public record DegreeDayEvent(
         @Describe("lower threshold in the unit") double lower,
         @Describe("upper threshold in the unit, if there is one") Optional<Double> upper,
         @Describe("F or C") TemperatureUnit unit,
+        @Describe("how the warmth of a day is estimated; single-sine when left out")
+        Optional<DegreeDayMethod> method,
+        @Describe("what warmth above the upper threshold does; horizontal when left out")
+        Optional<Cutoff> cutoff,
+        @Describe("true when a table of a day's degree-days by minimum and maximum is printed")
+        Optional<Boolean> pocketTable,
         @Describe("day from which the sum runs, MM-DD; leave out when it runs from a biofix")
         Optional<MonthDay> start,
         @Describe("what starts the sum when it is not a date, as in 'first sustained catch'")
@@ -17,4 +27,21 @@ public record DegreeDayEvent(
         @Describe("id of the source") Optional<String> source) {
     /** Degrees Fahrenheit or Celsius. */
     public enum TemperatureUnit { F, C }
+
+    /** How the warmth is summed; empty when its figures make no model, which is a check's business to say. */
+    public Optional<HeatModel> model() {
+        try {
+            return Optional.of(new HeatModel(unit == TemperatureUnit.F
+                    ? org.fieldfold.scouting.degreeday.TemperatureUnit.FAHRENHEIT
+                    : org.fieldfold.scouting.degreeday.TemperatureUnit.CELSIUS, lower,
+                    upper.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+                    method.orElse(DegreeDayMethod.SINGLE_SINE), cutoff.orElse(Cutoff.HORIZONTAL)));
+        } catch (IllegalArgumentException impossible) {
+            return Optional.empty();
+        }
+    }
+
+    public boolean asksForTable() {
+        return pocketTable.orElse(false);
+    }
 }

@@ -15,6 +15,9 @@ public record Monitoring(
         @Describe("at how many stops; the sample is divided evenly among them") Optional<Integer> stops,
         @Describe("days between two looks") Optional<Integer> everyDays,
         @Describe("when to look") Optional<Season> season,
+        @Describe("how the pests lie over the units") Optional<Clumping> dispersion,
+        @Describe("wanted standard error as a share of the mean; 0.25 is usual") Optional<Double> precision,
+        @Describe("traps, or stops where no traps are used, for an area") Optional<PerArea> perArea,
         @Describe("how it is done, in a sentence or two") Text how,
         @Describe("for whom; leave out for everybody") List<Audience> audiences) {
     /**

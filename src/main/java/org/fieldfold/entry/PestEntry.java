@@ -21,6 +21,7 @@ public record PestEntry(
         @Describe("how to look for it") List<Monitoring> monitoring,
         @Describe("at what count it pays to act") List<Threshold> thresholds,
         @Describe("what to do, in tier order") List<Control> controls,
+        @Describe("modes of action over the broods of a season") Optional<SeasonRotation> rotation,
         @Describe("ids of the natural enemies to spare") List<String> spare,
         @Describe("cautions, always shown with tier 3") List<Text> cautions,
         @Describe("ids of the sources") List<String> sources,

@@ -16,6 +16,10 @@ public record Practice(
         @Describe("for a tunnel: how the crop is watered under it") Optional<Text> irrigation,
         @Describe("for a tunnel: how it is kept from getting too hot") Optional<Text> ventilation,
         @Describe("for a cover or tunnel: weeds under it") Optional<Text> weeds,
+        @Describe("nets by their holes") List<NetHole> nets,
+        @Describe("hoops and beds, for a table of lengths") Optional<TunnelSizes> tunnel,
+        @Describe("for a trap crop: the share of the field that it takes") Optional<BorderSize> border,
+        @Describe("traps for an area") Optional<PerArea> perArea,
         @Describe("ids of the sources") List<String> sources,
         @Describe("day on which it was last re-read") Optional<LocalDate> revised,
         @Describe("id of the reviewer who re-read it") Optional<String> reviser) implements Reviewed {

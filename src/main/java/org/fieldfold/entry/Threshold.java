@@ -23,6 +23,8 @@ public record Threshold(
         @Describe("rows of an interval table") List<ThresholdStep> steps,
         @Describe("for metric none: why there is no number") Optional<Text> reason,
         @Describe("a sentence that belongs to the number") Optional<Text> note,
+        @Describe("plan by which the count may stop early") Optional<EarlyStop> stopEarly,
+        @Describe("terms of the economic injury level behind the number") Optional<InjuryTerms> injuryLevel,
         @Describe("id of the source") Optional<String> source,
         @Describe("for whom; leave out for everybody") List<Audience> audiences) {
     /**

@@ -64,7 +64,7 @@ class TierRulesTest {
         PestEntry entry = new PestEntry("leek-moth", new Names("", "", "", "", List.of()), List.of(),
                 List.of(), List.of(),
                 List.of(), List.of(), Optional.empty(), Optional.empty(), List.of(), List.of(), controls,
-                List.of(),
+                Optional.empty(), List.of(),
                 List.of(), List.of(), Optional.empty(), Optional.empty());
         return new Placed<>(entry, new Spans(new SourceFile("leek-moth.yaml", ""), Map.of()));
     }

@@ -40,7 +40,8 @@ class MessagesTest {
     void unknownKeyNamesTheNearest() {
         assertEquals(List.of("content/practices/row-cover.yaml:5:1: error: expected one of the keys name, "
                 + "tier, kind, "
-                + "summary, steps, watch, irrigation, ventilation, weeds, sources, revised, reviser, "
+                + "summary, steps, watch, irrigation, ventilation, weeds, nets, tunnel, "
+                + "border, per-area, sources, revised, reviser, "
                 + "found 'ventilaton' "
                 + "[unknown-key] hint: did you mean 'ventilation'?"),
                         practiceAnd("ventilaton: Open both ends.\n"));
@@ -136,7 +137,8 @@ class MessagesTest {
         // two characters outside the basic plane stand before the slip
         assertEquals(List.of("content/practices/row-cover.yaml:1:14: error: expected one of the keys "
                 + "name, tier, kind, "
-                + "summary, steps, watch, irrigation, ventilation, weeds, sources, revised, reviser, "
+                + "summary, steps, watch, irrigation, ventilation, weeds, nets, tunnel, "
+                + "border, per-area, sources, revised, reviser, "
                 + "found 'nam' "
                 + "[unknown-key] hint: did you mean 'name'?"),
                 practice("{name: \"\uD83D\uDC1B\uD83D\uDC1E\", nam: x, tier: 2, kind: row-cover, summary: "

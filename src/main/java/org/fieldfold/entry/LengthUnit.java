@@ -1,0 +1,6 @@
+package org.fieldfold.entry;
+
+/** Feet or metres. */
+public enum LengthUnit {
+    FOOT, METRE
+}
