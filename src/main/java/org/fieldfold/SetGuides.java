@@ -49,11 +49,13 @@ final class SetGuides {
     private final ContentBase base;
     private final Press press;
     private final List<Copy> copies;
+    private final List<Forms.Form> forms;
 
-    private SetGuides(ContentBase base, Press press, List<Copy> copies) {
+    private SetGuides(ContentBase base, Press press, List<Copy> copies, List<Forms.Form> forms) {
         this.base = base;
         this.press = press;
         this.copies = copies;
+        this.forms = forms;
     }
 
     /** Sets every guide on every paper it is printed on. */
@@ -72,7 +74,7 @@ final class SetGuides {
                     .forEach(paper -> plans.add(new Plan(guide, paper, writer))));
         }
         List<Copy> copies = plans.parallelStream().flatMap(plan -> copies(plan, proof, press, base)).toList();
-        return new SetGuides(base, press, copies);
+        return new SetGuides(base, press, copies, Forms.all(base, press, proof));
     }
 
     private static Stream<String> papers(Guide guide, Edition edition) {
@@ -105,26 +107,31 @@ final class SetGuides {
     List<Finding> findings() {
         Set<Finding> findings = new TreeSet<>();
         copies.forEach(copy -> findings.addAll(copy.set().findings()));
+        forms.forEach(form -> findings.addAll(form.findings()));
         return List.copyOf(findings);
     }
 
     /** How full every panel is; once for each paper, however the sheet is turned. */
     List<FitRow> fit() {
-        return copies.stream().filter(copy -> copy.imposition().flip() == FlipEdge.SHORT)
+        Stream<FitRow> foldouts = copies.stream().filter(copy -> copy.imposition().flip() == FlipEdge.SHORT)
                 .flatMap(copy -> copy.set().fit().stream().map(panel -> new FitRow(copy.manuscript().id(),
                         copy.imposition().paper().id(), panel.reading(), panel.section(), panel.used(),
-                        panel.typeSize(), panel.brief()))).toList();
+                        panel.typeSize(), panel.brief())));
+        return Stream.concat(foldouts, forms.stream().flatMap(form -> form.fit().stream())).toList();
     }
 
     /** Prints every copy; the type is cut once to the characters of the whole publication. */
     void print(OutputFolder folder) throws IOException {
-        List<PrintJob> jobs = copies.stream().map(this::job).toList();
+        List<PrintJob> jobs = Stream.concat(copies.stream().map(this::job),
+                forms.stream().map(Forms.Form::job)).toList();
+        List<String> paths = Stream.concat(copies.stream().map(Copy::path),
+                forms.stream().map(Forms.Form::path)).toList();
         Set<Integer> characters = new TreeSet<>();
         jobs.forEach(job -> characters.addAll(job.characters()));
         press.freeze(characters);
         List<byte[]> sheets = jobs.parallelStream().map(press::print).toList();
         for (int i = 0; i < sheets.size(); i++) {
-            folder.write(copies.get(i).path(), sheets.get(i));
+            folder.write(paths.get(i), sheets.get(i));
         }
     }
 

@@ -95,6 +95,19 @@ public sealed interface Block {
     }
 
     /**
+     * A count card for the wall, to be read from some way off. Only the poster has it.
+     *
+     * @param look what to look at, how, and the other counts
+     * @param number to act at; empty where no count decides
+     */
+    record WallCard(String name, Optional<Plate> plate, List<Run> look, String above, String number,
+            String below, Span origin) implements Block {
+        public WallCard {
+            look = List.copyOf(look);
+        }
+    }
+
+    /**
      * One tier of control, with as many notches at its edge as its number says.
      *
      * @param after a sentence behind the measures, such as the caution that tier 3 never goes without

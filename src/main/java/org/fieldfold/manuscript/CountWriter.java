@@ -33,8 +33,40 @@ final class CountWriter {
     }
 
     List<Block> blocks() {
+        List<Block> blocks = new ArrayList<>(numbers());
+        howTo(counted()).ifPresent(blocks::add);
+        blocks.addAll(uncounted());
+        events().ifPresent(blocks::add);
+        return blocks;
+    }
+
+    /** How to look for it, where nothing is counted. */
+    Optional<Block> howTo() {
+        return howTo(counted());
+    }
+
+    /** What decides instead of a count. */
+    private List<Block> uncounted() {
         List<Threshold> all = entry.thresholds().stream().filter(reader::concerns).toList();
-        List<Threshold> counted = leading(all.stream().filter(this::hasCard).toList());
+        List<Block> blocks = new ArrayList<>();
+        for (Threshold threshold : reader.pocket() ? leading(all) : all) {
+            if (!hasCard(threshold)) {
+                blocks.addAll(uncounted(threshold));
+            }
+        }
+        return blocks;
+    }
+
+    /** Why no count decides; nothing where a table or a share does. */
+    Optional<Block> noCount() {
+        return entry.thresholds().stream().filter(reader::concerns)
+                .filter(threshold -> threshold.metric() == Metric.NONE).findFirst()
+                .flatMap(threshold -> uncounted(threshold).stream().findFirst());
+    }
+
+    /** The count card, and the other counts behind it; none where nothing is counted. */
+    List<Block> numbers() {
+        List<Threshold> counted = counted();
         List<Block> blocks = new ArrayList<>();
         if (!counted.isEmpty()) {
             blocks.add(box(counted.get(0)));
@@ -42,14 +74,11 @@ final class CountWriter {
                 blocks.addAll(others(counted.get(0), counted.subList(1, counted.size())));
             }
         }
-        howTo(counted).ifPresent(blocks::add);
-        for (Threshold threshold : reader.pocket() ? leading(all) : all) {
-            if (!hasCard(threshold)) {
-                blocks.addAll(uncounted(threshold));
-            }
-        }
-        events().ifPresent(blocks::add);
         return blocks;
+    }
+
+    private List<Threshold> counted() {
+        return leading(entry.thresholds().stream().filter(reader::concerns).filter(this::hasCard).toList());
     }
 
     boolean hasCard(Threshold threshold) {

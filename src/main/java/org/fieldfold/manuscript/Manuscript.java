@@ -22,6 +22,11 @@ public record Manuscript(String id, String title, String language, int year, Str
         sections = List.copyOf(sections);
     }
 
+    /** The same in other sizes of type. */
+    public Manuscript in(TypeRange other) {
+        return new Manuscript(id, title, language, year, holdsUntil, proof, foot, ink, other, sections);
+    }
+
     /** Sizes of body type, in points, between which it may be set; the largest that fits is taken. */
     public record TypeRange(double smallest, double largest) {
         public TypeRange {

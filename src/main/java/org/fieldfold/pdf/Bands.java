@@ -33,6 +33,10 @@ final class Bands {
                 : y > height - 1 ? Optional.of(byEdge.get(Band.Edge.BOTTOM)) : Optional.empty();
     }
 
+    Band bottom() {
+        return byEdge.get(Band.Edge.BOTTOM);
+    }
+
     /** Top first: the feet of panels are set down to the last point. */
     List<Band> all() {
         return List.copyOf(byEdge.values());

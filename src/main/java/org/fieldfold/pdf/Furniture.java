@@ -33,7 +33,7 @@ final class Furniture {
 
     static void draw(Sheet sheet, SheetPage page) {
         Imposition imposition = sheet.job().imposition();
-        boolean twoSided = sheet.pages().size() > 1;
+        boolean twoSided = !imposition.on(Side.BACK).isEmpty();
         Optional<TurnOver> turn = TurnOver.of(imposition, sheet.job().words().turnOver(),
                 sheet.type().metrics()).filter(found -> found.slot().side() == page.side());
         PanelWriter writer = PanelWriter.begin(sheet, page,

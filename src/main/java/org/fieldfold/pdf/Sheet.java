@@ -11,7 +11,7 @@ import org.fieldfold.typeset.Mark;
 import org.fieldfold.typeset.SetPanel;
 import org.fieldfold.typeset.Tag;
 
-/** The printed sides of one sheet while they are drawn, and the logical tree that they share. */
+/** The printed sides of a sheet, or of several, while they are drawn, and the logical tree that they share. */
 final class Sheet {
     private final PrintJob job;
     private final FrozenType type;
@@ -30,9 +30,11 @@ final class Sheet {
         this.type = type;
         this.art = art;
         this.tree = new TagTree(job.guide().document());
-        for (Side side : Side.values()) {
-            if (!job.imposition().on(side).isEmpty()) {
-                pages.add(new SheetPage(side, pages.size()));
+        for (int at = 0; at < job.sheets().sheets(); at++) {
+            for (Side side : Side.values()) {
+                if (!job.imposition().on(side).isEmpty()) {
+                    pages.add(new SheetPage(at, side, pages.size()));
+                }
             }
         }
     }
@@ -46,15 +48,19 @@ final class Sheet {
             sheet.panel(panel);
         }
         for (SheetPage page : sheet.pages) {
-            Furniture.draw(sheet, page);
+            if (job.around() == PrintJob.Surround.FOLDS) {
+                Furniture.draw(sheet, page);
+            } else {
+                PageFurniture.draw(sheet, page);
+            }
         }
         return sheet;
     }
 
     private void panel(SetPanel panel) {
-        PanelSlot slot = job.imposition().slot(panel.reading());
+        PanelSlot slot = job.sheets().slot(panel.reading());
         PanelFrame frame = PanelFrame.of(slot, job.imposition().sheetHeight());
-        SheetPage page = page(slot.side());
+        SheetPage page = page(job.sheets().sheetOf(panel.reading()), slot.side());
         starts.put(place, new PanelPlace(page.index(), frame.box(0, 0, frame.width(), frame.height())));
         PanelWriter writer = PanelWriter.begin(this, page, frame);
         job.proof().ifPresent(word -> writer.proof(word, slot.live()));
@@ -64,8 +70,9 @@ final class Sheet {
         writer.end();
     }
 
-    private SheetPage page(Side side) {
-        return pages.stream().filter(page -> page.side() == side).findFirst().orElseThrow();
+    private SheetPage page(int at, Side side) {
+        return pages.stream().filter(page -> page.sheet() == at && page.side() == side).findFirst()
+                .orElseThrow();
     }
 
     /** The panel on which a tag begins. */

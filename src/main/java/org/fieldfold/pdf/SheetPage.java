@@ -10,6 +10,7 @@ import org.fieldfold.fold.Side;
  * Whatever is drawn is either of a tag or an artifact.
  */
 final class SheetPage {
+    private final int sheet;
     private final Side side;
     private final int index;
     private final Operators out = new Operators();
@@ -17,7 +18,8 @@ final class SheetPage {
     private Optional<TagNode> owner = Optional.empty();
     private boolean open;
 
-    SheetPage(Side side, int index) {
+    SheetPage(int sheet, Side side, int index) {
+        this.sheet = sheet;
         this.side = side;
         this.index = index;
     }
@@ -63,6 +65,11 @@ final class SheetPage {
 
     Operators out() {
         return out;
+    }
+
+    /** Of a gathering, from 0. */
+    int sheet() {
+        return sheet;
     }
 
     Side side() {

@@ -14,7 +14,7 @@ final class CodeSetting {
 
     static Choice set(Block.Code block, Stick stick) {
         Leading leading = stick.leading();
-        int codeUnits = leading.units(LEAST);
+        int codeUnits = leading.units(LEAST * stick.enlargement());
         double size = codeUnits * leading.half();
         double gutter = 0.9 * stick.size();
         double width = stick.measure() - size - gutter;

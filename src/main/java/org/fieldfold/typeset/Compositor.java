@@ -156,7 +156,7 @@ final class Compositor {
         Section section = spread.sectionOf(first.block()).section();
         int lines = (spread.filling().over() + 1) / 2;
         int characters = (int) (lines * spread.stick().measure() / (0.46 * model.size()));
-        return Finding.error(spread.block(first.block()).origin(), "does-not-fit",
+        return Finding.error(spread.block(first.block()).origin(), SetGuide.OVER,
                 "expected \"" + section.name() + "\" to end on panel " + spread.frames().get(last).reading()
                 + ", found " + lines + (lines == 1 ? " line" : " lines") + " over at " + number(model.size())
                 + " pt, with every text in its short form",

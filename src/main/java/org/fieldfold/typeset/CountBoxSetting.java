@@ -75,7 +75,8 @@ final class CountBoxSetting {
         Card chosen = card;
         int perRow = Math.max(1, (int) (stick.measure() / NARROWEST_BOX));
         int rows = (box.stops() + perRow - 1) / perRow;
-        int rowUnits = leading.units(Math.max(NARROWEST_BOX + 1, 2.7 * leading.half()));
+        int rowUnits = leading.units(Math.max(stick.enlargement() > 1
+                ? leading.small() + NARROWEST_BOX : NARROWEST_BOX + 1, 2.7 * leading.half()));
         int units = card.units() + rows * rowUnits;
         return Strip.opening(2, units, false, (pen, top) -> draw(chosen, rows, rowUnits, pen, top));
     }
@@ -132,7 +133,8 @@ final class CountBoxSetting {
             }
             SetText number = stick.line(List.of(Run.plain(Integer.toString(first + i + 1))), Voice.TEXT,
                     leading.small(), box.origin());
-            number.drawSilent(pen, 0, x + 1.6, top + 0.82 * leading.small(), Mark.Ink.BLACK);
+            double inset = 1.6 * stick.enlargement();
+            number.drawSilent(pen, 0, x + inset, top + inset + 0.65 * leading.small(), Mark.Ink.BLACK);
         }
     }
 }

@@ -3,6 +3,7 @@ package org.fieldfold.typeset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.fieldfold.manuscript.Block;
 import org.fieldfold.manuscript.Manuscript;
 import org.fieldfold.manuscript.Section;
@@ -51,7 +52,7 @@ final class CoverSetting {
             yearAt = set.size();
             set.add(year(holds, section.origin()));
         }
-        List<Integer> springs = new ArrayList<>();
+        List<Integer> springs = new ArrayList<>(cards(section));
         springs.add(yearAt);
         if (yearAt + 1 < set.size()) {
             springs.add(yearAt + 1);
@@ -59,9 +60,15 @@ final class CoverSetting {
         return new SetSection(section, set, springs);
     }
 
+    /** Cards on a wall share the room that is left. */
+    private static List<Integer> cards(Section section) {
+        return IntStream.range(0, section.blocks().size())
+                .filter(at -> section.blocks().get(at) instanceof Block.WallCard).boxed().toList();
+    }
+
     private static boolean isIntroduction(Block block) {
         return block instanceof Block.Title || block instanceof Block.Paragraph
-                || block instanceof Block.Plates;
+                || block instanceof Block.WallCard || block instanceof Block.Plates;
     }
 
     private boolean isHolds(Block block) {
@@ -86,7 +93,7 @@ final class CoverSetting {
         SetText name = name(title);
         SetText beneath = stick.text(title.beneath(), Voice.TEXT, 1.4 * stick.size(), stick.measure(),
                 title.origin());
-        int row = leading.units(1.06 * name.size());
+        int row = leading.units((stick.enlargement() > 1 ? 1.2 : 1.06) * name.size());
         int bar = leading.units(0.9 * stick.size());
         int nameUnits = bar + row * name.count() + 1;
         TagSlot heading = TagSlot.inSection(outline.title());

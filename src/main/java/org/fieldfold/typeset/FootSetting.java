@@ -21,8 +21,8 @@ final class FootSetting {
     FootSetting(Manuscript manuscript, int reading, Stick stick, Span origin) {
         this.stick = stick;
         double size = stick.leading().small();
-        this.stamp = stick.line(List.of(Run.strong(manuscript.year() + " · " + reading)), Voice.TEXT, size,
-                origin);
+        this.stamp = stick.line(List.of(Run.strong(manuscript.year() + " · " + stick.folio().of(reading))),
+                Voice.TEXT, size, origin);
         this.proof = manuscript.proof().map(word -> stick.line(List.of(Run.strong(word)), Voice.TEXT, size,
                 origin));
         double taken = stamp.width() + 1.2 * size + proof.map(word -> word.width() + 1.4 * size).orElse(0.0);

@@ -39,8 +39,9 @@ final class PlateSetting {
     private Choice choice() {
         Leading leading = stick.leading();
         double widest = rows.stream().mapToDouble(PlateRow::tallest).max().orElse(LOWEST);
-        int most = leading.units(Math.min(HIGHEST, widest));
-        int least = Math.min(most, leading.units(Math.min(LOWEST, widest)));
+        double larger = stick.enlargement();
+        int most = leading.units(Math.min(HIGHEST * larger, widest));
+        int least = Math.min(most, leading.units(Math.min(LOWEST * larger, widest)));
         List<Choice.Way> ways = new ArrayList<>();
         for (int units = most; units >= least; units--) {
             List<TagSlot> figures = block.plates().stream().map(plate -> TagSlot.figure(plate.alt()))
@@ -85,8 +86,12 @@ final class PlateSetting {
      * wide.
      */
     private double bar(Block.Plate plate) {
+        return bar(plate, stick.measure());
+    }
+
+    private static double bar(Block.Plate plate, double room) {
         double length = plate.trueSize().map(size -> Math.max(size.from(), size.to()) * MM).orElse(0.0);
-        return length <= stick.measure() ? length : 0;
+        return length <= room ? length : 0;
     }
 
     /** The caption with the size in figures, unless the author gave it. */
@@ -132,19 +137,22 @@ final class PlateSetting {
         }
     }
 
-    /** A bar as long as the animal at its largest, with a tick at its smallest. */
     private void bar(PlateRow.Placed one, Pen pen, double y) {
-        double length = bar(one.plate());
+        bar(one.plate(), stick.measure(), stick, pen, pen.left() + one.centre(), y);
+    }
+
+    /** A bar as long as the animal at its largest, with a tick at its smallest; none if it has no room. */
+    static void bar(Block.Plate plate, double room, Stick stick, Pen pen, double centre, double y) {
+        double length = bar(plate, room);
         if (length <= 0) {
             return;
         }
-        double x = pen.left() + one.centre() - length / 2;
+        double x = centre - length / 2;
         double tick = 0.38 * stick.size();
         pen.line(x, y, x + length, y, BAR);
         pen.line(x + BAR / 2, y - tick, x + BAR / 2, y, BAR);
         pen.line(x + length - BAR / 2, y - tick, x + length - BAR / 2, y, BAR);
-        double smallest = one.plate().trueSize().map(size -> Math.min(size.from(),
-                size.to()) * MM).orElse(length);
+        double smallest = plate.trueSize().map(size -> Math.min(size.from(), size.to()) * MM).orElse(length);
         if (length - smallest > 2 * BAR && smallest > 2 * BAR) {
             pen.line(x + smallest, y - 0.7 * tick, x + smallest, y, BAR * 0.7);
         }

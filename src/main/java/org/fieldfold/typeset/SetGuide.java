@@ -11,10 +11,18 @@ import org.fieldfold.source.Finding;
  */
 public record SetGuide(List<SetPanel> panels, Tag document, double typeSize, List<PanelFit> fit,
         List<Finding> findings) {
+    /** The rule of findings about what does not fit. */
+    static final String OVER = "does-not-fit";
+
     public SetGuide {
         panels = List.copyOf(panels);
         fit = List.copyOf(fit);
         findings = List.copyOf(findings);
+    }
+
+    /** Whether something did not fit. */
+    boolean isOver() {
+        return findings.stream().anyMatch(finding -> finding.rule().equals(OVER));
     }
 
     /**

@@ -40,6 +40,8 @@ record SetSection(Section section, List<Choice> blocks, List<Integer> springs) {
             return PlateSetting.set(plates, stick);
         } else if (block instanceof Block.CountBox box) {
             return CountBoxSetting.set(box, stick);
+        } else if (block instanceof Block.WallCard card) {
+            return WallCardSetting.set(card, stick, outline);
         } else if (block instanceof Block.Tier tier) {
             return TierSetting.set(tier, stick, outline);
         } else if (block instanceof Block.Grid grid) {

@@ -3,6 +3,8 @@ package org.fieldfold.typeset;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.fieldfold.fold.Gathering;
+import org.fieldfold.fold.Imposition;
 import org.fieldfold.fold.PanelSlot;
 import org.fieldfold.manuscript.Manuscript;
 import org.fieldfold.manuscript.Section;
@@ -19,12 +21,19 @@ public final class Setter {
     private final TypeMetrics metrics;
     private final FigureShapes shapes;
     private final WordCase words;
+    private final String folio;
     private final Map<InnerPlan.Key, InnerPlan> planned = new ConcurrentHashMap<>();
 
     public Setter(TypeMetrics metrics, FigureShapes shapes) {
+        this(metrics, shapes, Folio.NUMBER);
+    }
+
+    /** @param folio the number at the foot of a panel, as in <code>page {0} of {1}</code> */
+    public Setter(TypeMetrics metrics, FigureShapes shapes, String folio) {
         this.metrics = metrics;
         this.shapes = shapes;
         this.words = new WordCase(metrics);
+        this.folio = folio;
     }
 
     /**
@@ -35,6 +44,24 @@ public final class Setter {
      */
     public SetGuide set(Manuscript manuscript, List<PanelSlot> panelsInReadingOrder) {
         return setOn(manuscript, panelsInReadingOrder.stream().map(Frame::of).toList());
+    }
+
+    /**
+     * Sets a manuscript on as few sheets as hold it at its smallest size, and there in the largest at which
+     * they still do. Every section begins on a panel of its own.
+     *
+     * @param most sheets that may be taken; what they do not hold is a finding
+     */
+    public GatheredGuide setOnFewest(Manuscript manuscript, Imposition sheet, int most) {
+        int perSheet = sheet.slots().size();
+        int sheets = Math.min(most, (manuscript.sections().size() + perSheet - 1) / perSheet);
+        double smallest = manuscript.type().smallest();
+        Manuscript tight = manuscript.in(new Manuscript.TypeRange(smallest, smallest));
+        while (sheets < most && set(tight, new Gathering(sheet, sheets).slots()).isOver()) {
+            sheets++;
+        }
+        Gathering gathering = new Gathering(sheet, sheets);
+        return new GatheredGuide(set(manuscript, gathering.slots()), gathering);
     }
 
     SetGuide setOn(Manuscript manuscript, List<Frame> frames) {
@@ -61,7 +88,7 @@ public final class Setter {
         double width = frames.stream().mapToDouble(Frame::width).min().orElseThrow();
         Leading leading = leading(height, size, manuscript.type().smallest());
         return new Stick(metrics, shapes, words, leading, width, new Mark.Ink(manuscript.ink()),
-                new Remarks());
+                new Folio(folio, frames.size()), new Remarks());
     }
 
     Leading leading(double liveHeight, double size, double smallest) {
@@ -80,7 +107,7 @@ public final class Setter {
         for (Section section : manuscript.sections()) {
             if (plan.stream().flatMap(spread -> spread.sections().stream())
                     .noneMatch(set -> set.section().equals(section))) {
-                model.remarks().add(Finding.error(section.origin(), "does-not-fit", "expected a panel for \""
+                model.remarks().add(Finding.error(section.origin(), SetGuide.OVER, "expected a panel for \""
                         + section.name() + "\", found all " + frames.size() + " panels taken",
                         "take a fold scheme with more panels"));
             }

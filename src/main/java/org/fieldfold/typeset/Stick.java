@@ -9,11 +9,19 @@ import org.fieldfold.source.Span;
  *
  * @param measure width of the column, in points
  * @param ink of titles
+ * @param folio how panels are numbered
  */
 record Stick(TypeMetrics metrics, FigureShapes shapes, WordCase words, Leading leading, double measure,
-        Mark.Ink ink, Remarks remarks) {
+        Mark.Ink ink, Folio folio, Remarks remarks) {
+    private static final double LARGEST_OF_POCKET = 9.5;
+
     double size() {
         return leading.size();
+    }
+
+    /** By how much drawings are larger than those of a pocket guide, to go with the type. */
+    double enlargement() {
+        return Math.max(1, size() / LARGEST_OF_POCKET);
     }
 
     SetText body(List<Run> runs, double width, Span origin) {
@@ -49,11 +57,11 @@ record Stick(TypeMetrics metrics, FigureShapes shapes, WordCase words, Leading l
 
     /** The same stick, narrower. */
     Stick narrower(double by) {
-        return new Stick(metrics, shapes, words, leading, measure - by, ink, remarks);
+        return new Stick(metrics, shapes, words, leading, measure - by, ink, folio, remarks);
     }
 
     /** The same stick, with what is to be said kept apart. */
     Stick remarking(Remarks own) {
-        return new Stick(metrics, shapes, words, leading, measure, ink, own);
+        return new Stick(metrics, shapes, words, leading, measure, ink, folio, own);
     }
 }

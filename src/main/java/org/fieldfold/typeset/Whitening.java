@@ -31,7 +31,7 @@ final class Whitening {
         int pending = springs.size();
         for (int i = 0; i < strips.size(); i++) {
             if (springs.contains(i)) {
-                int share = pending == 1 ? left : left * 3 / 5;
+                int share = pending == 1 ? left : springs.size() == 2 ? left * 3 / 5 : left / pending;
                 shift += share;
                 left -= share;
                 pending--;

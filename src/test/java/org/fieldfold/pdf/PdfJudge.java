@@ -17,6 +17,7 @@ import org.apache.pdfbox.cos.COSNumber;
 import org.apache.pdfbox.cos.COSObject;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.fieldfold.fold.Gathering;
 import org.fieldfold.fold.Imposition;
 import org.fieldfold.fold.PanelSlot;
 import org.fieldfold.fold.Side;
@@ -30,6 +31,7 @@ public final class PdfJudge {
     /** Letters such as j and an italic A begin a little left of the line's edge. */
     private static final double OVERHANG = 0.5;
 
+    private final Gathering sheets;
     private final Imposition imposition;
     private final PDDocument document;
     private final List<String> faults = new ArrayList<>();
@@ -41,8 +43,9 @@ public final class PdfJudge {
     private int reading;
     private int linksSeen;
 
-    private PdfJudge(Imposition imposition, PDDocument document) {
-        this.imposition = imposition;
+    private PdfJudge(Gathering sheets, PDDocument document) {
+        this.sheets = sheets;
+        this.imposition = sheets.sheet();
         this.document = document;
     }
 
@@ -50,8 +53,13 @@ public final class PdfJudge {
     public record Verdict(List<String> faults, String text) {}
 
     public static Verdict judge(byte[] pdf, Imposition imposition) throws IOException {
+        return judge(pdf, new Gathering(imposition, 1));
+    }
+
+    /** The pages are the front and the back of each sheet in turn. */
+    public static Verdict judge(byte[] pdf, Gathering sheets) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
-            PdfJudge judge = new PdfJudge(imposition, document);
+            PdfJudge judge = new PdfJudge(sheets, document);
             judge.pages();
             COSDictionary root = document.getDocumentCatalog().getCOSObject()
                     .getCOSDictionary(COSName.STRUCT_TREE_ROOT);
@@ -89,8 +97,8 @@ public final class PdfJudge {
 
     /** The reading number of the panel in whose live area the box lies, or 0. */
     private int slotOf(int page, Rectangle2D box) {
-        Side side = Side.values()[page];
-        for (PanelSlot slot : imposition.on(side)) {
+        int sides = imposition.on(Side.BACK).isEmpty() ? 1 : 2;
+        for (PanelSlot slot : sheets.on(page / sides, Side.values()[page % sides])) {
             PageBox live = PanelFrame.of(slot, imposition.sheetHeight()).box(slot.live().left(),
                     slot.live().top(), slot.liveWidth(), slot.liveHeight());
             if (box.getMinX() >= live.left() - OVERHANG && box.getMaxX() <= live.right() + OVERHANG

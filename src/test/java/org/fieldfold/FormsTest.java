@@ -1,0 +1,225 @@
+package org.fieldfold;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.fieldfold.content.BaseLoader;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.manuscript.LargePrint;
+import org.fieldfold.pdf.Conformance;
+import org.fieldfold.pdf.PdfJudge;
+import org.fieldfold.pdf.Press;
+import org.fieldfold.pdf.PrintedType;
+import org.fieldfold.source.Finding;
+import org.fieldfold.typeset.Mark;
+import org.fieldfold.typeset.SetPanel;
+import org.fieldfold.typeset.Tag;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The other forms of every guide that ships: in large type, and as a poster. */
+class FormsTest {
+    private static ContentBase base;
+    private static Press press;
+    private static List<Forms.Form> forms;
+    private static final Map<String, byte[]> PRINTED = new HashMap<>();
+
+    @BeforeAll
+    static void print() throws IOException {
+        base = BaseLoader.load(Path.of("content")).base().orElseThrow();
+        Map<String, byte[]> figures = new HashMap<>();
+        base.figures().values().forEach(figure ->
+                figures.put(figure.value().id(), figure.value().bytes()));
+        press = Press.of(figures);
+        forms = Forms.all(base, press, false);
+        Set<Integer> characters = new TreeSet<>();
+        forms.forEach(form -> characters.addAll(form.job().characters()));
+        press.freeze(characters);
+        forms.forEach(form -> PRINTED.put(form.path(), press.print(form.job())));
+    }
+
+    private static List<Forms.Form> named(String form) {
+        List<Forms.Form> found = forms.stream().filter(one -> one.path().endsWith("." + form + ".pdf"))
+                .toList();
+        assertTrue(found.size() >= 20, form + ": " + found.size());
+        return found;
+    }
+
+    private static byte[] pdf(Forms.Form form) {
+        return PRINTED.get(form.path());
+    }
+
+    @Test
+    void everyGuideHasItsFormsOnBothPapersAndEverythingFits() {
+        for (String guide : base.guides().keySet()) {
+            for (String paper : List.of("letter", "a4")) {
+                for (String form : List.of("large-print", "poster")) {
+                    String path = "foldouts/" + guide + ".en." + paper + "." + form + ".pdf";
+                    assertTrue(PRINTED.containsKey(path), path);
+                }
+            }
+        }
+        List<Finding> findings = forms.stream().flatMap(form -> form.findings().stream()).toList();
+        assertEquals(List.of(), findings);
+    }
+
+    /** ISO 14289-1 and ISO 19005-2, level A, by veraPDF; order, boxes and live areas by our own judge. */
+    @Test
+    void everyFormKeepsTheStandardsAndTheReadingOrder() throws IOException {
+        for (Forms.Form form : forms) {
+            assertEquals(List.of(), PdfJudge.judge(pdf(form), form.job().sheets()).faults(), form.path());
+            // BuildTest asks it of every file
+            if (form.path().contains("potato") || form.path().contains("home-garden")) {
+                assertEquals(List.of(), Conformance.failures(pdf(form)), form.path());
+            }
+        }
+    }
+
+    /** Every letter on the paper, also those of page numbers and beside the bar of 100 mm. */
+    @Test
+    void nothingInLargePrintIsBelow14Points() throws IOException {
+        for (Forms.Form form : named("large-print")) {
+            List<PrintedType.Letter> letters = PrintedType.of(pdf(form));
+            assertTrue(letters.size() > 2000, form.path());
+            letters.forEach(letter -> assertTrue(letter.size() >= LargePrint.SMALLEST - 1e-3,
+                    form.path() + ": " + letter));
+        }
+    }
+
+    /** Lines of one text, as set: 120 % at least from baseline to baseline. */
+    @Test
+    void largePrintIsWellLeaded() {
+        int measured = 0;
+        for (Forms.Form form : named("large-print")) {
+            for (SetPanel panel : form.job().guide().panels()) {
+                Map<Tag, Mark.Words> above = new java.util.IdentityHashMap<>();
+                for (Mark mark : panel.marks()) {
+                    if (mark instanceof Mark.Words words && words.tag().isPresent()) {
+                        Mark.Words before = above.put(words.tag().get(), words);
+                        double step = before == null ? 0 : words.baseline() - before.baseline();
+                        if (step > 0.01 && before.size() == words.size()) {
+                            measured++;
+                            assertTrue(step >= 1.2 * words.size() - 1e-6, form.path() + ": " + words);
+                        }
+                    }
+                }
+            }
+        }
+        assertTrue(measured > 500, "lines measured: " + measured);
+    }
+
+    @Test
+    void theSheetsOfLargePrintFollowInTheFile() throws IOException {
+        for (Forms.Form form : named("large-print")) {
+            int pages = form.job().sheets().slots().size();
+            assertEquals(2 * form.job().sheets().sheets(), pages);
+            List<PrintedType.Letter> letters = PrintedType.of(pdf(form));
+            for (int page = 1; page <= pages; page++) {
+                int here = page;
+                String text = letters.stream().filter(letter -> letter.page() == here)
+                        .map(PrintedType.Letter::text).collect(Collectors.joining());
+                assertTrue(text.contains("page " + page + " of " + pages), form.path() + ": " + text);
+            }
+            try (PDDocument document = Loader.loadPDF(pdf(form))) {
+                assertEquals(pages, document.getNumberOfPages());
+                assertEquals("DuplexFlipLongEdge", document.getDocumentCatalog().getViewerPreferences()
+                        .getDuplex());
+            }
+        }
+    }
+
+    /** A pest may be taken along alone: its front and its back are those of one sheet. */
+    @Test
+    void eachPestInLargePrintHasASheetOfItsOwn() {
+        for (Forms.Form form : named("large-print")) {
+            int reading = 3;
+            for (String pest : base.guides().get(form.manuscript().id()).value().entries()) {
+                assertEquals(pest, form.job().guide().fit().get(reading - 1).section(), form.path());
+                assertEquals(pest + "-2", form.job().guide().fit().get(reading).section(), form.path());
+                reading += 2;
+            }
+        }
+    }
+
+    @Test
+    void aPosterIsOnePageWithoutAnyInsecticide() throws IOException {
+        for (Forms.Form form : named("poster")) {
+            String text = PdfJudge.judge(pdf(form), form.job().sheets()).text().toLowerCase(Locale.ROOT);
+            try (PDDocument document = Loader.loadPDF(pdf(form))) {
+                assertEquals(1, document.getNumberOfPages(), form.path());
+            }
+            base.materials().values().forEach(material ->
+                    assertTrue(!text.contains(material.value().name().toLowerCase(Locale.ROOT)),
+                            form.path() + " names " + material.value().name()));
+            for (String needed : List.of("call 555-0100", "2027", "holds until january 31, 2028",
+                    "demonstration, not advice", "the label is the law")) {
+                assertTrue(text.contains(needed), form.path() + ": " + needed + " in " + text);
+            }
+            for (String pest : base.guides().get(form.manuscript().id()).value().entries()) {
+                assertTrue(text.contains(base.pests().get(pest).value().names().common()
+                        .toLowerCase(Locale.ROOT)), form.path() + ": " + pest);
+            }
+        }
+    }
+
+    /** Body type of 13 point: capitals of 3 mm, read from 60 cm (common practice, no source). */
+    @Test
+    void aPosterIsReadFromAnArmsLength() {
+        for (Forms.Form form : named("poster")) {
+            assertTrue(form.job().guide().typeSize() >= 13, form.path() + " " + form.job().guide()
+                    .typeSize());
+            double largest = form.job().guide().panels().get(0).marks().stream()
+                    .filter(Mark.Words.class::isInstance).map(Mark.Words.class::cast)
+                    .filter(words -> words.ink().equals(Mark.Ink.WHITE) && words.text().matches("[0-9]+ ?"))
+                    .mapToDouble(Mark.Words::size).max().orElse(0);
+            assertTrue(largest >= 36, form.path() + ": numbers of " + largest);
+        }
+    }
+
+    @Test
+    void theFitReportSaysHowManySheetsWereChosen() {
+        Forms.Form potato = named("large-print").stream()
+                .filter(form -> form.path().contains("potato.en.letter")).findFirst().orElseThrow();
+        assertEquals("letter, large print, 5 sheets", potato.fit().get(0).paper());
+        assertEquals(10, potato.fit().size());
+        assertEquals(Optional.empty(), potato.fit().stream().filter(row -> row.brief() > 0).findFirst());
+    }
+
+    @Test
+    void theSameContentGivesTheSameBytes() {
+        List<Forms.Form> again = Forms.all(base, press, false);
+        List<String> paths = new ArrayList<>();
+        again.forEach(form -> {
+            assertArrayEquals(pdf(form), press.print(form.job()), form.path());
+            paths.add(form.path());
+        });
+        assertEquals(forms.stream().map(Forms.Form::path).toList(), paths);
+    }
+
+    @Test
+    void qpdfFindsEveryFormSound(@TempDir Path folder) throws Exception {
+        Outside.need("qpdf");
+        for (Forms.Form form : forms) {
+            Path file = folder.resolve(Path.of(form.path()).getFileName());
+            Files.write(file, pdf(form));
+            Outside.Said said = Outside.run("qpdf", "--check", file.toString());
+            assertEquals(0, said.status(), said.text());
+        }
+    }
+}
