@@ -29,6 +29,23 @@ class ContrastTest {
         assertEquals(ratio, Contrast.ratio(one, other), TO_THE_LAST_FIGURE);
     }
 
+    /** The least greys of WCAG 2.2: 4.5:1 of success criterion 1.4.3 and 7:1 of 1.4.6 on white. */
+    @Test
+    void theGreysAtTheBordersOfTheLevels() {
+        assertTrue(Contrast.ratio("#767676", "#ffffff") >= 4.5);
+        assertFalse(Contrast.ratio("#777777", "#ffffff") >= 4.5);
+        assertTrue(Contrast.ratio("#595959", "#ffffff") >= 7);
+        assertFalse(Contrast.ratio("#5a5a5a", "#ffffff") >= 7);
+    }
+
+    @Test
+    void aCopierSeesGrey() {
+        assertEquals("#4d4d4d", Contrast.grey("#ff0000"));
+        assertEquals("#969696", Contrast.grey("#00ff00"));
+        assertEquals("#1c1c1c", Contrast.grey("#0000ff"));
+        assertEquals("#ffffff", Contrast.grey("#ffffff"));
+    }
+
     @Test
     void aColourIsSixFiguresBehindASign() {
         assertTrue(Contrast.isColour("#7a2A1a"));
