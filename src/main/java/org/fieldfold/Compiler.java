@@ -132,6 +132,14 @@ public final class Compiler {
         return Draft.of(kind, id);
     }
 
+    /** The working files of a translator; see {@link Draft#translations}. */
+    public static List<Draft> translations(Path content, String language, Optional<String> file)
+            throws IOException {
+        ContentBase base = BaseLoader.load(content).base().orElseThrow(() -> new IllegalArgumentException(
+                "expected a content base whose edition.yaml can be read; 'fieldfold check' says more"));
+        return Draft.translations(base, language, file);
+    }
+
     /** The page of a rule, or empty when there is no such rule. */
     public static Optional<String> explain(String rule) {
         return Rulebook.explain(rule);

@@ -15,6 +15,7 @@ import org.fieldfold.handbook.ReviewPage;
 import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.output.OutputFolder;
 import org.fieldfold.source.Finding;
+import org.fieldfold.translation.TranslatedBase;
 
 /** What is opened on a screen: the handbook in both forms, the review, and the base as open data. */
 final class Pages {
@@ -27,7 +28,8 @@ final class Pages {
     static Pages of(ContentBase base, List<Finding> findings, List<FitRow> fit, boolean proof) {
         Pages pages = new Pages();
         for (String language : base.edition().value().languages()) {
-            for (HandbookFile file : Handbook.write(base, Phrases.in(language), proof)) {
+            for (HandbookFile file : Handbook.write(TranslatedBase.in(base, language),
+                    Phrases.in(language), proof)) {
                 pages.byPath.put(file.path(), file.bytes());
             }
         }

@@ -28,6 +28,7 @@ import org.fieldfold.pdf.Press;
 import org.fieldfold.pdf.PrintJob;
 import org.fieldfold.pdf.SheetWords;
 import org.fieldfold.source.Finding;
+import org.fieldfold.translation.TranslatedBase;
 import org.fieldfold.typeset.SetGuide;
 import org.fieldfold.typeset.Setter;
 
@@ -43,7 +44,7 @@ final class SetGuides {
     }
 
     /** A guide that will be set on a paper. */
-    private record Plan(Placed<Guide> guide, String paper, GuideWriter writer) {
+    private record Plan(Placed<Guide> guide, String paper, GuideWriter writer, ContentBase base) {
     }
 
     private final ContentBase base;
@@ -68,12 +69,13 @@ final class SetGuides {
         Edition edition = base.edition().value();
         List<Plan> plans = new ArrayList<>();
         for (String language : edition.languages()) {
-            GuideWriter writer = new GuideWriter(base, Phrases.in(language));
-            base.guides().values().forEach(guide -> papers(guide.value(), edition)
+            ContentBase said = TranslatedBase.in(base, language);
+            GuideWriter writer = new GuideWriter(said, Phrases.in(language));
+            said.guides().values().forEach(guide -> papers(guide.value(), edition)
                     .filter(paper -> impose(base, guide.value(), paper, FlipEdge.SHORT).isPresent())
-                    .forEach(paper -> plans.add(new Plan(guide, paper, writer))));
+                    .forEach(paper -> plans.add(new Plan(guide, paper, writer, said))));
         }
-        List<Copy> copies = plans.parallelStream().flatMap(plan -> copies(plan, proof, press, base)).toList();
+        List<Copy> copies = plans.parallelStream().flatMap(plan -> copies(plan, proof, press)).toList();
         return new SetGuides(base, press, copies, Forms.all(base, press, proof));
     }
 
@@ -82,15 +84,15 @@ final class SetGuides {
     }
 
     /** Both copies of a guide on a paper: for printers that turn the sheet on its short or long edge. */
-    private static Stream<Copy> copies(Plan plan, boolean proof, Press press, ContentBase base) {
+    private static Stream<Copy> copies(Plan plan, boolean proof, Press press) {
         Guide guide = plan.guide().value();
-        Manuscript manuscript = plan.writer().write(plan.guide(), OfficePanel.generic(base.edition()), proof);
-        Imposition shortEdge = impose(base, guide, plan.paper(), FlipEdge.SHORT).orElseThrow();
+        Manuscript manuscript = plan.writer().write(plan.guide(), OfficePanel.generic(plan.base().edition()), proof);
+        Imposition shortEdge = impose(plan.base(), guide, plan.paper(), FlipEdge.SHORT).orElseThrow();
         SetGuide set = new Setter(press.metrics(), press.shapes()).set(manuscript, shortEdge.slots());
         String path = "foldouts/" + manuscript.id() + "." + manuscript.language() + "." + plan.paper();
         return Stream.of(new Copy(path + ".pdf", manuscript, set, shortEdge),
                 new Copy(path + ".long-edge.pdf", manuscript, set,
-                        impose(base, guide, plan.paper(), FlipEdge.LONG).orElseThrow()));
+                        impose(plan.base(), guide, plan.paper(), FlipEdge.LONG).orElseThrow()));
     }
 
     /** A proof is built although a finding stands at a sheet: what cannot be folded is left out of it. */

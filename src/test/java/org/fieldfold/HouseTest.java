@@ -38,8 +38,10 @@ class HouseTest {
         MAY_USE.put("report", List.of("source"));
         MAY_USE.put("output", List.of("report"));
         MAY_USE.put("entry", List.of("source", "prose", "scouting", "fold"));
-        MAY_USE.put("content", List.of("source", "prose", "scouting", "fold", "entry", "report"));
-        MAY_USE.put("check", List.of("source", "prose", "scouting", "fold", "entry"));
+        MAY_USE.put("translation", List.of("source", "prose", "entry"));
+        MAY_USE.put("content", List.of("source", "prose", "scouting", "fold", "entry", "translation",
+                "report"));
+        MAY_USE.put("check", List.of("source", "prose", "scouting", "fold", "entry", "translation"));
         MAY_USE.put("manuscript", List.of("source", "prose", "scouting", "entry"));
         MAY_USE.put("typeset", List.of("source", "prose", "fold", "manuscript"));
         MAY_USE.put("pdf", List.of("fold", "manuscript", "typeset"));

@@ -60,7 +60,12 @@ public final class Rulebook {
             new SheetUnknown(),
             new OfficeUnserved(),
             new InkTooPale(),
-            new EditionDates());
+            new EditionDates(),
+            new TranslationMissing(),
+            new TranslationDue(),
+            new TranslationOfNothing(),
+            new TranslationNumbers(),
+            new TranslationTerms());
 
     private Rulebook() {
     }

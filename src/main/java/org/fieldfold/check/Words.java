@@ -7,7 +7,16 @@ import org.fieldfold.entry.StageWindow;
 
 /** Values as a message shows them: the way they are written in the files. */
 final class Words {
+    private static final int SHOWN = 80;
+
     private Words() {
+    }
+
+    /** The beginning of a text, on one line: as much as is needed to know it again. */
+    static String cut(String text) {
+        String line = text.strip().replaceAll("\\s+", " ");
+        return line.codePointCount(0, line.length()) <= SHOWN ? line
+                : line.substring(0, line.offsetByCodePoints(0, SHOWN - 1)) + "…";
     }
 
     static String of(double number) {

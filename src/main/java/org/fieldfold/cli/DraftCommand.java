@@ -1,9 +1,12 @@
 package org.fieldfold.cli;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.fieldfold.Compiler;
 import org.fieldfold.content.Draft;
@@ -14,16 +17,23 @@ import picocli.CommandLine.Parameters;
 /** {@code draft}: a new file with everything that it needs. */
 @Command(name = "draft", mixinStandardHelpOptions = true,
         description = "Writes a new file with every needed key and what it means. 'check' then says what is "
-            + "still to be filled in. A file that exists is never touched.")
+            + "still to be filled in. A file that exists is never touched.",
+        footer = {"", "draft translation LANGUAGE [FILE] writes or brings up to date the files in which texts "
+            + "are translated: base text beside, translations kept, what is missing or due marked TO DO."})
 final class DraftCommand implements Callable<Integer> {
     private final Terminal terminal;
 
     @Parameters(index = "0", paramLabel = "KIND",
-            description = "pest, natural-enemy, practice, guide or office")
+            description = "pest, natural-enemy, practice, guide, office or translation")
     private String kind;
 
-    @Parameters(index = "1", paramLabel = "ID", description = "the new file's name, as in leek-moth")
+    @Parameters(index = "1", paramLabel = "ID", description = "the new file's name, as in leek-moth; "
+            + "for a translation the language, as in es")
     private String id;
+
+    @Parameters(index = "2", arity = "0..1", paramLabel = "FILE", description = "for a translation: the "
+            + "file whose texts are translated, as in pests/leek-moth; leave out for all")
+    private Optional<String> translated = Optional.empty();
 
     @Option(names = "--content", paramLabel = "DIR", defaultValue = "content",
             description = "the content base (default: ${DEFAULT-VALUE})")
@@ -35,6 +45,9 @@ final class DraftCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
+        if (kind.equals("translation")) {
+            return translation();
+        }
         Draft draft;
         try {
             draft = Compiler.draft(kind, id);
@@ -50,6 +63,25 @@ final class DraftCommand implements Callable<Integer> {
         Files.createDirectories(file.getParent());
         Files.write(file, draft.text().getBytes(StandardCharsets.UTF_8), StandardOpenOption.CREATE_NEW);
         terminal.out().println(file);
+        return 0;
+    }
+
+    private int translation() throws IOException {
+        List<Draft> drafts;
+        try {
+            drafts = Compiler.translations(content, id, translated);
+        } catch (IllegalArgumentException wrong) {
+            terminal.err().println("fieldfold: " + wrong.getMessage());
+            return 2;
+        }
+        for (Draft draft : drafts) {
+            Path file = content.resolve(draft.path());
+            if (!Files.exists(file) || !Files.readString(file).equals(draft.text())) {
+                Files.createDirectories(file.getParent());
+                Files.write(file, draft.text().getBytes(StandardCharsets.UTF_8));
+                terminal.out().println(file);
+            }
+        }
         return 0;
     }
 }

@@ -84,7 +84,7 @@ final class Assembly {
                         figures,
                         records(FileKind.CHAPTER, Chapter.class),
                         schemes(),
-                        unread()));
+                        unread(), new TranslationFiles(readings).byLanguage()));
     }
 
     private List<FileReading> of(FileKind kind) {

@@ -1,6 +1,8 @@
 package org.fieldfold.content;
 
 import java.util.List;
+import java.util.Optional;
+import org.fieldfold.entry.ContentBase;
 
 /**
  * A new file with every key that it needs, what each means in a comment, and nothing filled in: reading it
@@ -36,6 +38,17 @@ public record Draft(String path, String text) {
                 + "# Fill in what is empty; take the # from a line that you need, and delete the others.\n");
         fields(file.shape(), "", false, text);
         return new Draft(file.folder() + "/" + id + ".yaml", text.toString());
+    }
+
+    /**
+     * The files in which the texts of a base are translated, as they should stand now: what is translated is
+     * kept, what is missing or due is marked.
+     *
+     * @param file one base file without its ending, as in {@code pests/onion-thrips}; empty for all
+     * @throws IllegalArgumentException for a language or a file that is none
+     */
+    public static List<Draft> translations(ContentBase base, String language, Optional<String> file) {
+        return TranslationDraft.of(base, language, file);
     }
 
     private static List<FileKind> drafted() {

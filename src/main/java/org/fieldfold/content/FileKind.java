@@ -35,7 +35,12 @@ enum FileKind {
     CHAPTER("chapters", ".md", Limit.TEXT, Object.class),
     SCHEME("schemes", ".fold", Limit.TEXT, Object.class),
     WEATHER("weather", ".csv", Limit.LARGE, Object.class),
-    LEDGER("issued", ".json", Limit.LARGE, Object.class);
+    LEDGER("issued", ".json", Limit.LARGE, Object.class),
+    /** Texts in another language, in a folder that is named by it and mirrors this one. */
+    TRANSLATION(FileKind.LANGUAGE, ".yaml", Limit.TEXT, Object.class);
+
+    /** Stands for the folder of any language. */
+    private static final String LANGUAGE = "<language>";
 
     /** Sizes in bytes beyond which a file is not read. */
     enum Limit {
@@ -81,8 +86,8 @@ enum FileKind {
     }
 
     static List<String> folders() {
-        return Arrays.stream(values()).map(kind -> kind.folder).filter(folder -> !folder.isEmpty()).distinct()
-                .toList();
+        return Arrays.stream(values()).map(kind -> kind.folder)
+                .filter(folder -> !folder.isEmpty() && !folder.equals(LANGUAGE)).distinct().toList();
     }
 
     /** The name of its schema. */

@@ -90,6 +90,7 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
             switch (file.kind()) {
                 case CHAPTER -> chapter(decoded);
                 case SCHEME -> scheme(decoded);
+                case TRANSLATION -> translation(decoded);
                 case WEATHER -> findings.addAll(new WeatherRows(source).findings());
                 case DRAWING -> image(DrawingReading.check(source));
                 case PHOTOGRAPH, RASTER -> image(raster());
@@ -111,6 +112,15 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
         SchemeReading.read(source, file.id(), findings).filter(read -> decoded).ifPresentOrElse(
                 read -> records.put(file.id(), new Placed<>(read, new Spans(source, Map.of()))),
                 () -> unread.put(file.id(), Span.startOf(source)));
+    }
+
+    private void translation(boolean decoded) {
+        if (decoded && !source.text().isBlank()) {
+            TranslationReading translation = new TranslationReading(source, findings);
+            records.put(file.id(), new Placed<>(TranslationFiles.isGlossary(file.id())
+                    ? translation.glossary() : translation.page(), new Spans(source, Map.of())));
+            links.addAll(translation.links());
+        }
     }
 
     private void image(List<Finding> slips) {

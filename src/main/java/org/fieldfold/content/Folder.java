@@ -74,10 +74,13 @@ final class Folder {
     }
 
     private void folder(Path folder, String folderName) throws IOException {
+        if (folderName.matches("[a-z]{2}")) {
+            language(folder, folderName);
+            return;
+        }
         if (!FileKind.folders().contains(folderName)) {
-            boolean language = folderName.matches("[a-z]{2}");
             unexpected(folderName, "expected one of the folders " + String.join(", ", FileKind.folders())
-                    + ", found '" + folderName + "'" + (language ? "; translations are not read yet" : ""),
+                    + " or that of a language, as in es, found '" + folderName + "'",
                     Nearest.hint(folderName, FileKind.folders(), "what is in it is not read"));
             return;
         }
@@ -89,8 +92,36 @@ final class Folder {
         }
     }
 
+    /** Texts in another language: every folder may hold .yaml files, whatever the base holds there. */
+    private void language(Path folder, String relative) throws IOException {
+        for (Path entry : list(folder)) {
+            String file = entry.getFileName().toString();
+            String path = relative + "/" + file;
+            if (file.startsWith(".") || BESIDE.contains(file)) {
+                continue;
+            }
+            if (!Files.isDirectory(entry, LinkOption.NOFOLLOW_LINKS)) {
+                boolean read = file.endsWith(".yaml") && ScalarReading.isId(file.replaceFirst("\\.yaml$", ""));
+                file(entry, path, read ? Optional.of(FileKind.TRANSLATION) : Optional.empty(),
+                        path.replaceFirst("\\.yaml$", ""), List.of(".yaml"));
+            } else if (relative.indexOf('/') < 0 && FileKind.folders().contains(file)) {
+                language(entry, path);
+            } else {
+                unexpected(path, "expected one of the folders " + String.join(", ", FileKind.folders())
+                        + ", found '" + file + "'", "what is in it is not read");
+            }
+        }
+    }
+
     private void file(Path entry, String folder, String file) throws IOException {
-        String relative = folder.isEmpty() ? file : folder + "/" + file;
+        Optional<FileKind> kind = FileKind.of(folder, file);
+        file(entry, folder.isEmpty() ? file : folder + "/" + file, kind,
+                kind.map(known -> known.id(file)).orElse(""), FileKind.endings(folder));
+    }
+
+    private void file(Path entry, String relative, Optional<FileKind> kind, String id, List<String> endings)
+            throws IOException {
+        String file = entry.getFileName().toString();
         if (++seen > MOST_FILES) {
             if (seen == MOST_FILES + 1) {
                 findings.add(FormRule.TOO_MANY_FILES.at(start(relative), "expected at most " + MOST_FILES
@@ -104,16 +135,14 @@ final class Folder {
                     "put the file itself in its place"));
             return;
         }
-        Optional<FileKind> kind = FileKind.of(folder, file);
         if (kind.isEmpty() || !Files.isRegularFile(entry)) {
-            List<String> endings = FileKind.endings(folder);
-            unexpected(relative, "expected " + (folder.isEmpty() ? "one of the files " : "a file ending in ")
+            boolean root = relative.equals(file);
+            unexpected(relative, "expected " + (root ? "one of the files " : "a file ending in ")
                     + String.join(", ", endings) + ", found '" + file + "'",
-                    folder.isEmpty() ? Nearest.hint(file, endings, "it is not read") : "it is not read");
+                    root ? Nearest.hint(file, endings, "it is not read") : "it is not read");
             return;
         }
-        String id = kind.get().id(file);
-        if (!ScalarReading.isId(id)) {
+        if (kind.get() != FileKind.TRANSLATION && !ScalarReading.isId(id)) {
             findings.add(FormRule.BAD_ID.at(start(relative),
                     "expected a file name of lower-case letters, digits and hyphens, found '" + file + "'",
                     "rename the file as in 'colorado-potato-beetle.yaml'; it is not read under this name"));

@@ -7,7 +7,7 @@ import java.util.Optional;
 /** A material, by what is in it; never by a brand, never with a rate. */
 public record ActiveIngredient(
         @Describe("short id") String id,
-        @Describe("common name of the active ingredient") String name,
+        @Describe("common name of the active ingredient") @Translated String name,
         @Describe("mode-of-action group, as in 4A, 28 or UN; none when it has no "
         + "number") Optional<String> group,
         @Describe("what it is made of") MaterialKind kind,

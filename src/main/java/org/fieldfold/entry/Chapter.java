@@ -3,5 +3,5 @@ package org.fieldfold.entry;
 import org.fieldfold.prose.Prose;
 
 /** A longer piece of prose for the handbook. */
-public record Chapter(String id, String title, Prose body) {
+public record Chapter(String id, @Translated String title, Prose body) {
 }

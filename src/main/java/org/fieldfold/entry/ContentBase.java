@@ -15,6 +15,7 @@ import org.fieldfold.source.Span;
  * @param schemes the fold schemes of this base; empty for one whose file was found but not understood
  * @param unread ids of entries whose file was found but not understood, with its first span: a guide that
  *     lists one says so instead of leaving it out
+ * @param translations texts in other languages, by language
  */
 public record ContentBase(
         Placed<Edition> edition,
@@ -30,7 +31,8 @@ public record ContentBase(
         SortedMap<String, Placed<Figure>> figures,
         SortedMap<String, Placed<Chapter>> chapters,
         SortedMap<String, Optional<FoldScheme>> schemes,
-        SortedMap<String, Span> unread) {
+        SortedMap<String, Span> unread,
+        SortedMap<String, Translation> translations) {
     /**
      * The drawings of a pest or natural enemy: those it lists, or those that show it. Of these the first
      * stage stands first and damage next, as that is how most are found; further stages follow.

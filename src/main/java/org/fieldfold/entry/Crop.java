@@ -5,7 +5,7 @@ import java.util.List;
 /** A crop, its growth stages and what a scout looks at on it. */
 public record Crop(
         @Describe("short id") String id,
-        @Describe("name, as growers say it") String name,
+        @Describe("name, as growers say it") @Translated String name,
         @Describe("genus and species") String scientific,
         @Describe("what it needs to set what is harvested") Pollination pollination,
         @Describe("sampling units on this crop") List<SamplingUnit> units,

@@ -7,8 +7,8 @@ import java.util.Optional;
 /** This year's publication. */
 public record Edition(
         @Describe("year on every cover") int year,
-        @Describe("title of the whole") String title,
-        @Describe("who publishes it") String publisher,
+        @Describe("title of the whole") @Translated String title,
+        @Describe("who publishes it") @Translated String publisher,
         @Describe("day on which it is to be issued: what staleness is measured against") LocalDate issued,
         @Describe("first day on which it holds") LocalDate validFrom,
         @Describe("last day on which it holds") LocalDate validUntil,

@@ -4,9 +4,9 @@ import java.util.Optional;
 
 /** What is said about a figure. */
 public record FigureNote(
-        @Describe("what is printed beneath, as in adult or damage") String caption,
+        @Describe("what is printed beneath, as in adult or damage") @Translated String caption,
         @Describe("what it shows") Subject shows,
-        @Describe("what a person who cannot see it needs to know") Optional<String> alt,
+        @Describe("what a person who cannot see it needs to know") @Translated Optional<String> alt,
         @Describe("who made it") Optional<String> credit,
         @Describe("licence") Optional<String> licence,
         @Describe("true body length in mm; leave out for damage") Optional<SizeRange> trueSize) {

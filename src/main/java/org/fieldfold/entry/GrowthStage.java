@@ -4,5 +4,5 @@ package org.fieldfold.entry;
 public record GrowthStage(
         @Describe("first BBCH code") int from,
         @Describe("last BBCH code") int to,
-        @Describe("what growers call it") String name) {
+        @Describe("what growers call it") @Translated String name) {
 }

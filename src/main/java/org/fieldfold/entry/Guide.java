@@ -6,8 +6,8 @@ import java.util.Optional;
 /** What one foldout covers. */
 public record Guide(
         @Describe("the file's name without its ending") String id,
-        @Describe("title on the cover") String title,
-        @Describe("what it is for, in a line") String purpose,
+        @Describe("title on the cover") @Translated String title,
+        @Describe("what it is for, in a line") @Translated String purpose,
         @Describe("for whom") Audience audience,
         @Describe("ids of the crops; the first gives the ink") List<String> crops,
         @Describe("ids of the entries, in the order in which they are read") List<String> entries,

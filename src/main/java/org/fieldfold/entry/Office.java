@@ -5,7 +5,7 @@ import java.util.List;
 /** A county office. */
 public record Office(
         @Describe("the file's name without its ending") String id,
-        @Describe("name of the office") String name,
+        @Describe("name of the office") @Translated String name,
         @Describe("county") String county,
         @Describe("languages it prints, as in en, es") List<String> languages,
         @Describe("paper it prints on") String paper,

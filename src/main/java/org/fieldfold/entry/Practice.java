@@ -7,7 +7,7 @@ import java.util.Optional;
 /** A practice with a page of its own: rotation, trap crop, row cover, tunnel and so on. */
 public record Practice(
         @Describe("the file's name without its ending") String id,
-        @Describe("name, as growers say it") String name,
+        @Describe("name, as growers say it") @Translated String name,
         @Describe("tier it belongs to: 1 or 2") int tier,
         @Describe("kind, from the fixed vocabulary") PracticeKind kind,
         @Describe("what it is and what it is good for") Text summary,

@@ -4,5 +4,5 @@ package org.fieldfold.entry;
 public record Reviewer(
         @Describe("short id") String id,
         @Describe("name") String name,
-        @Describe("what they are") String role) {
+        @Describe("what they are") @Translated String role) {
 }

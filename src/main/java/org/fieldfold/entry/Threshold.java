@@ -10,13 +10,13 @@ public record Threshold(
         @Describe("short id within the entry") String id,
         @Describe("crop for which it holds") Optional<String> crop,
         @Describe("growth stages at which it holds, BBCH") Optional<StageWindow> stages,
-        @Describe("those stages in words, as in 'before bloom'") Optional<String> when,
+        @Describe("those stages in words, as in 'before bloom'") @Translated Optional<String> when,
         @Describe("how it is measured") Metric metric,
         @Describe("the number, in the metric's unit; percent as 0 to 100") Optional<Double> value,
         @Describe("number of units to which a count refers: 50 beetles per 50 stems is per: 50")
         Optional<Integer> per,
         @Describe("days to which a trap's catch refers") Optional<Integer> days,
-        @Describe("what is counted, as in 'adults' or 'plants with larvae'") Optional<String> counted,
+        @Describe("what is counted, as in 'adults' or 'plants with larvae'") @Translated Optional<String> counted,
         @Describe("id of the monitoring by which it is counted; leave out when there is one")
         Optional<String> monitoring,
         @Describe("ids of other pests that are counted together with this one") List<String> together,

@@ -200,14 +200,20 @@ final class BlockMarkup {
         out.open("a", attributes);
         int at = run.link().startsWith("mailto:") ? run.text().indexOf('@') + 1 : 0;
         if (at > 0) {
-            styled(new Run(run.text().substring(0, at), run.style(), ""));
+            styled(new Run(run.text().substring(0, at), run.style(), "", run.language()));
             out.empty("wbr");
         }
-        styled(new Run(run.text().substring(at), run.style(), ""));
+        styled(new Run(run.text().substring(at), run.style(), "", run.language()));
         out.close();
     }
 
     private void styled(Run run) {
+        if (!run.language().isEmpty()) {
+            out.open("span", "lang", run.language());
+            styled(run.in(""));
+            out.close();
+            return;
+        }
         String text = Together.kept(run.text());
         switch (run.style()) {
             case PLAIN -> out.text(text);

@@ -38,16 +38,16 @@ final class TagSlot {
         return new TagSlot(Optional.of(this), inside);
     }
 
-    /** For a run of a text in this tag: a link, a name in Latin, or this tag itself. */
+    /** For a run of a text in this tag: a link, words in a language of their own, or this tag itself. */
     TagSlot of(int position, Run run) {
         boolean link = isLink(run);
-        boolean name = run.style() == Run.Style.NAME;
-        if (!link && !name) {
+        String language = run.style() == Run.Style.NAME ? "la" : run.language();
+        if (!link && language.isEmpty()) {
             return this;
         }
         return inner.computeIfAbsent(position, unseen -> {
             TagSlot outer = link ? in(tag -> tag.addLink(run.link())) : this;
-            return name ? outer.in(tag -> tag.addSpan("la")) : outer;
+            return language.isEmpty() ? outer : outer.in(tag -> tag.addSpan(language));
         });
     }
 

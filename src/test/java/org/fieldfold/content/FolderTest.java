@@ -53,10 +53,10 @@ class FolderTest {
 
     @Test
     void whatIsNotReadIsSaid() {
-        base.with("notes.txt", "x").with("pests/x.yml", "x").with("pest/x.yaml", "x").with("es/pests/x.yaml",
+        base.with("notes.txt", "x").with("pests/x.yml", "x").with("pest/x.yaml", "x").with("es/pest/x.yaml",
                 "x")
                 .with("README.md", "x").with(".schema/pest.json", "{}");
-        assertEquals(List.of("content/es:1:1 info unexpected-file",
+        assertEquals(List.of("content/es/pest:1:1 info unexpected-file",
                 "content/notes.txt:1:1 info unexpected-file",
                 "content/pest:1:1 info unexpected-file", "content/pests/x.yml:1:1 info unexpected-file"),
                         rules());

@@ -1,0 +1,50 @@
+package org.fieldfold.check;
+
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.fieldfold.entry.GlossaryTerm;
+import org.fieldfold.entry.Translation;
+import org.fieldfold.source.Finding;
+import org.fieldfold.translation.Matching;
+
+/** A translation uses the one word that the glossary has for a word of the trade. */
+final class TranslationTerms implements TranslationRule {
+    @Override
+    public String id() {
+        return "translation-terms";
+    }
+
+    @Override
+    public void check(Translation translation, String file, Translation.Page page, Matching matching,
+            Consumer<Finding> found) {
+        for (Matching.Pair pair : matching.pairs()) {
+            if (pair.state() == Matching.State.CURRENT) {
+                String said = pair.passage().orElseThrow().words().orElseThrow().markdown();
+                translation.glossary().forEach(term ->
+                        check(term.words(), pair, said.replaceAll("\\s+", " "), found));
+            }
+        }
+    }
+
+    private void check(GlossaryTerm term, Matching.Pair pair, String said, Consumer<Finding> found) {
+        List<String> right = Stream.concat(Stream.of(term.term()), term.forms().stream()).toList();
+        String base = pair.text().words().replaceAll("\\s+", " ");
+        if (has(base, term.base()).isPresent() && has(said, right).isEmpty()) {
+            found.accept(Finding.warning(pair.passage().orElseThrow().place(), id(), "expected '"
+                    + term.term() + "' for '" + has(base, term.base()).get() + "', found none in “"
+                    + Words.cut(said) + "”", "use the word of the glossary, or give it this form there"));
+        }
+        has(said, term.avoid()).ifPresent(wrong -> found.accept(Finding.warning(
+                pair.passage().orElseThrow().place(), id(), "expected '" + term.term() + "', found '" + wrong
+                        + "'", "use the word of the glossary")));
+    }
+
+    /** The first of some words that stands in a text as a whole word, whatever its capitals. */
+    private static java.util.Optional<String> has(String text, List<String> words) {
+        return words.stream().filter(word -> Pattern.compile("(?<![\\p{L}\\p{N}])" + Pattern.quote(word)
+                + "(?![\\p{L}\\p{N}])", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE).matcher(text)
+                .find()).findFirst();
+    }
+}
