@@ -27,6 +27,7 @@ import org.fieldfold.pdf.SheetWords;
 import org.fieldfold.source.Finding;
 import org.fieldfold.typeset.GatheredGuide;
 import org.fieldfold.typeset.SetGuide;
+import org.fieldfold.translation.TranslatedBase;
 import org.fieldfold.typeset.Setter;
 
 /** What a guide is printed as besides the pocket foldout: in large type, and as a poster. */
@@ -59,12 +60,13 @@ final class Forms {
 
     /** All forms of all guides, in all languages, on all papers. */
     static List<Form> all(ContentBase base, Press press, boolean proof) {
-        Forms forms = new Forms(base, press, proof);
         Edition edition = base.edition().value();
         List<Supplier<List<Form>>> work = new ArrayList<>();
         for (String language : edition.languages()) {
             Phrases phrases = Phrases.in(language);
-            for (Placed<Guide> guide : base.guides().values()) {
+            ContentBase said = TranslatedBase.in(base, language);
+            Forms forms = new Forms(said, press, proof);
+            for (Placed<Guide> guide : said.guides().values()) {
                 List<String> papers = guide.value().papers();
                 for (String paper : papers.isEmpty() ? edition.papers() : papers) {
                     work.add(() -> forms.of(guide, phrases, paper));

@@ -38,9 +38,11 @@ final class SetGuides {
      * One sheet that will be printed.
      *
      * @param path in the build
+     * @param edition in the language of this copy
      * @param set shared by the copies that differ only in how the sheet is turned
      */
-    private record Copy(String path, Manuscript manuscript, SetGuide set, Imposition imposition) {
+    private record Copy(String path, Edition edition, Manuscript manuscript, SetGuide set,
+            Imposition imposition) {
     }
 
     /** A guide that will be set on a paper. */
@@ -86,12 +88,14 @@ final class SetGuides {
     /** Both copies of a guide on a paper: for printers that turn the sheet on its short or long edge. */
     private static Stream<Copy> copies(Plan plan, boolean proof, Press press) {
         Guide guide = plan.guide().value();
-        Manuscript manuscript = plan.writer().write(plan.guide(), OfficePanel.generic(plan.base().edition()), proof);
+        Manuscript manuscript = plan.writer().write(plan.guide(),
+                OfficePanel.generic(plan.base().edition()), proof);
         Imposition shortEdge = impose(plan.base(), guide, plan.paper(), FlipEdge.SHORT).orElseThrow();
         SetGuide set = new Setter(press.metrics(), press.shapes()).set(manuscript, shortEdge.slots());
+        Edition edition = plan.base().edition().value();
         String path = "foldouts/" + manuscript.id() + "." + manuscript.language() + "." + plan.paper();
-        return Stream.of(new Copy(path + ".pdf", manuscript, set, shortEdge),
-                new Copy(path + ".long-edge.pdf", manuscript, set,
+        return Stream.of(new Copy(path + ".pdf", edition, manuscript, set, shortEdge),
+                new Copy(path + ".long-edge.pdf", edition, manuscript, set,
                         impose(plan.base(), guide, plan.paper(), FlipEdge.LONG).orElseThrow()));
     }
 
@@ -116,10 +120,17 @@ final class SetGuides {
     /** How full every panel is; once for each paper, however the sheet is turned. */
     List<FitRow> fit() {
         Stream<FitRow> foldouts = copies.stream().filter(copy -> copy.imposition().flip() == FlipEdge.SHORT)
-                .flatMap(copy -> copy.set().fit().stream().map(panel -> new FitRow(copy.manuscript().id(),
+                .flatMap(copy -> copy.set().fit().stream().map(panel -> new FitRow(name(copy),
                         copy.imposition().paper().id(), panel.reading(), panel.section(), panel.used(),
                         panel.typeSize(), panel.brief())));
         return Stream.concat(foldouts, forms.stream().flatMap(form -> form.fit().stream())).toList();
+    }
+
+    /** A guide in another language than the base's says so. */
+    private String name(Copy copy) {
+        String language = copy.manuscript().language();
+        return copy.manuscript().id()
+                + (language.equals(base.edition().value().languages().get(0)) ? "" : "." + language);
     }
 
     /** Prints every copy; the type is cut once to the characters of the whole publication. */
@@ -138,7 +149,7 @@ final class SetGuides {
     }
 
     private PrintJob job(Copy copy) {
-        Edition edition = base.edition().value();
+        Edition edition = copy.edition();
         Manuscript manuscript = copy.manuscript();
         return new PrintJob(manuscript.title(), edition.title() + ", " + edition.year(),
                 manuscript.language(), manuscript.year(), edition.publisher(), edition.issued(),

@@ -36,6 +36,11 @@ final class Folder implements Form {
     }
 
     @Override
+    public String inLanguage(String language, Page page) {
+        return "../" + language + "/" + file(page);
+    }
+
+    @Override
     public void picture(Markup out, String figure, String alt) {
         image(out, figure, "pic", alt);
     }

@@ -18,6 +18,9 @@ interface Form {
 
     String anchor(Page page, String part);
 
+    /** The address of the same page in the handbook of another language. */
+    String inLanguage(String language, Page page);
+
     /** Writes a drawing with what it shows; nothing when there is no such figure. */
     void picture(Markup out, String figure, String alt);
 

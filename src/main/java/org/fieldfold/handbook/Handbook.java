@@ -15,12 +15,16 @@ public final class Handbook {
 
     private final Book book;
     private final Phrases phrases;
+    private final List<Phrases> others;
     private final Addresses addresses;
     private final Frame frame;
 
-    private Handbook(Book book, Phrases phrases) {
+    /** @param languages in which the edition is written, this one included */
+    private Handbook(Book book, Phrases phrases, List<String> languages) {
         this.book = book;
         this.phrases = phrases;
+        this.others = languages.stream().filter(language -> !language.equals(book.language()))
+                .filter(Phrases::speaks).map(Phrases::in).toList();
         this.addresses = new Addresses(book);
         this.frame = new Frame(book.language());
     }
@@ -32,7 +36,8 @@ public final class Handbook {
      * @param proof whether findings of severity error stand: then every page says so
      */
     public static List<HandbookFile> write(ContentBase base, Phrases phrases, boolean proof) {
-        Handbook handbook = new Handbook(new HandbookWriter(base, phrases).write(proof), phrases);
+        Handbook handbook = new Handbook(new HandbookWriter(base, phrases).write(proof), phrases,
+                base.edition().value().languages());
         List<HandbookFile> files = new ArrayList<>();
         files.add(handbook.oneFile(new Drawings(base)));
         files.addAll(handbook.folder(new Drawings(base)));
@@ -40,7 +45,7 @@ public final class Handbook {
     }
 
     private HandbookFile oneFile(Drawings drawings) {
-        PageMarkup pages = new PageMarkup(book, new OneFile(addresses, drawings), addresses, phrases);
+        PageMarkup pages = new PageMarkup(book, new OneFile(addresses, drawings), addresses, phrases, others);
         Markup body = new Markup();
         body.open("main").line();
         body.element("div", "", "id", "everything").line();
@@ -50,14 +55,14 @@ public final class Handbook {
         body.close().line();
         pages.bar(body, Page.Kind.START);
         String style = Sheet.read(SHEET) + Sheet.read("screens.css") + drawings.style();
-        return new HandbookFile("handbook." + book.language() + ".html",
+        return new HandbookFile(file(book.language()),
                 frame.inline(title(), style, body.toString()));
     }
 
     private List<HandbookFile> folder(Drawings drawings) {
         String at = "handbook/" + book.language() + "/";
         Folder form = new Folder(addresses, drawings);
-        PageMarkup pages = new PageMarkup(book, form, addresses, phrases);
+        PageMarkup pages = new PageMarkup(book, form, addresses, phrases, others);
         List<HandbookFile> files = new ArrayList<>();
         for (Page page : book.pages()) {
             Markup body = new Markup();
@@ -73,6 +78,11 @@ public final class Handbook {
             files.add(new HandbookFile(at + Folder.FIGURES + drawing.file(), drawing.figure().bytes()));
         }
         return files;
+    }
+
+    /** The whole handbook of a language in one file. */
+    static String file(String language) {
+        return "handbook." + language + ".html";
     }
 
     private String title() {

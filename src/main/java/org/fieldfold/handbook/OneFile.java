@@ -33,6 +33,11 @@ final class OneFile implements Form {
     }
 
     @Override
+    public String inLanguage(String language, Page page) {
+        return Handbook.file(language) + "#" + anchor(page);
+    }
+
+    @Override
     public void picture(Markup out, String figure, String alt) {
         drawings.find(figure).ifPresent(drawing -> out.element("span", "",
                 "class", "pic " + drawing.name(), "role", "img", "aria-label", alt));

@@ -12,12 +12,15 @@ final class PageMarkup {
     private final Form form;
     private final Addresses addresses;
     private final Phrases phrases;
+    private final List<Phrases> others;
 
-    PageMarkup(Book book, Form form, Addresses addresses, Phrases phrases) {
+    /** @param others the phrases of the other languages in which there is a handbook */
+    PageMarkup(Book book, Form form, Addresses addresses, Phrases phrases, List<Phrases> others) {
         this.book = book;
         this.form = form;
         this.addresses = addresses;
         this.phrases = phrases;
+        this.others = others;
     }
 
     void write(Markup out, Page page) {
@@ -51,6 +54,11 @@ final class PageMarkup {
                 form.href("#" + up.id()).orElseThrow()).text("‹ " + (up.kind() == Page.Kind.START
                         ? phrases.say("book.first-page") : up.name())).close(),
                 () -> out.element("span", phrases.say("book.handbook"), "class", "up"));
+        for (Phrases other : others) {
+            out.element("a", other.say("book.language"), "class", "tongue", "href",
+                    form.inLanguage(other.language(), page), "hreflang", other.language(), "lang",
+                    other.language());
+        }
         out.open("span", "class", "edition");
         book.proof().ifPresent(proof -> out.element("strong", proof, "class", "proof").text(" "));
         out.text(book.edition()).close().close().line();

@@ -13,6 +13,9 @@ import java.util.Properties;
 
 /** What guides and handbook say by themselves, in one language. */
 public final class Phrases {
+    /** Stands in for phrases of other languages that are listed as not translated yet. */
+    private static final String BASE = "en";
+
     private final String language;
     private final Properties words;
 
@@ -54,6 +57,9 @@ public final class Phrases {
     /** The phrase of a key, with {@code {0}}, {@code {1}} and so on filled in. */
     public String say(String key, Object... parts) {
         String phrase = words.getProperty(key);
+        if (phrase == null && !language.equals(BASE)) {
+            return in(BASE).say(key, parts);
+        }
         if (phrase == null) {
             throw new IllegalArgumentException("no phrase '" + key + "' in language '" + language + "'");
         }

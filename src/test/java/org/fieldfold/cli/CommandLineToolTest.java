@@ -212,4 +212,20 @@ class CommandLineToolTest {
         assertEquals(1, check.status());
         assertTrue(check.out().contains("content/pests/leek-moth.yaml:"), check.out());
     }
+
+    @Test
+    void draftWritesAndKeepsTheWorkingFilesOfATranslator() throws IOException {
+        Run first = run("draft", "translation", "es", "guides/potato", "--content", content.toString());
+        assertEquals(0, first.status(), first.err());
+        Path file = content.resolve("es/guides/potato.yaml");
+        assertEquals(file + System.lineSeparator(), first.out());
+        Files.writeString(file, Files.readString(file).replaceFirst("\n  text:\n", "\n  text: Papas\n"));
+        run("draft", "translation", "es", "--content", content.toString());
+        assertTrue(Files.readString(file).contains("\n  # Potatoes\n"), Files.readString(file));
+        assertTrue(Files.readString(file).contains("\n  text: Papas\n"), Files.readString(file));
+        assertEquals("", run("draft", "translation", "es", "--content", content.toString()).out());
+        assertEquals(2, run("draft", "translation", "es", "guides/potatos", "--content",
+                content.toString()).status());
+        assertEquals(2, run("draft", "translation", "Spanish", "--content", content.toString()).status());
+    }
 }
