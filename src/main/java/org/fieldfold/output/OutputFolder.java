@@ -72,7 +72,7 @@ public final class OutputFolder implements AutoCloseable {
     }
 
     /**
-     * Adds a file to the build.
+     * Adds a file to the build. Several threads may add files.
      *
      * @param path relative, with {@code /}
      */
@@ -83,12 +83,17 @@ public final class OutputFolder implements AutoCloseable {
         }
         Files.createDirectories(file.getParent());
         Files.write(file, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-        files.add(new OutputFile(path, bytes.length, Sha256.of(bytes)));
+        OutputFile written = new OutputFile(path, bytes.length, Sha256.of(bytes));
+        synchronized (files) {
+            files.add(written);
+        }
     }
 
     /** What was written so far, sorted by path. */
     public List<OutputFile> files() {
-        return files.stream().sorted(Comparator.comparing(OutputFile::path)).toList();
+        synchronized (files) {
+            return files.stream().sorted(Comparator.comparing(OutputFile::path)).toList();
+        }
     }
 
     /** Puts the new build in the place of the old one. */

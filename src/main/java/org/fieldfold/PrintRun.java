@@ -1,0 +1,129 @@
+package org.fieldfold;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.Edition;
+import org.fieldfold.entry.Guide;
+import org.fieldfold.entry.Placed;
+import org.fieldfold.fold.FlipEdge;
+import org.fieldfold.fold.FoldException;
+import org.fieldfold.fold.Imposition;
+import org.fieldfold.fold.Paper;
+import org.fieldfold.manuscript.GuideWriter;
+import org.fieldfold.manuscript.Manuscript;
+import org.fieldfold.manuscript.OfficePanel;
+import org.fieldfold.manuscript.Phrases;
+import org.fieldfold.pdf.Press;
+import org.fieldfold.pdf.PrintJob;
+import org.fieldfold.pdf.SheetWords;
+import org.fieldfold.source.Finding;
+import org.fieldfold.source.Span;
+import org.fieldfold.typeset.SetGuide;
+import org.fieldfold.typeset.Setter;
+
+/**
+ * One guide in one language on one paper. Its copies differ in whom they tell the reader to call and in how
+ * the sheet is turned; all the rest is set once and shared by them. Several threads may use it.
+ */
+final class PrintRun {
+    private final ContentBase base;
+    private final Placed<Guide> guide;
+    private final String language;
+    private final String paper;
+    private final boolean proof;
+    private final GuideWriter writer;
+    private final Setter setter;
+    private final Map<FlipEdge, Imposition> sheets;
+
+    /** @param base in the language of the run */
+    private PrintRun(ContentBase base, Placed<Guide> guide, String language, String paper, boolean proof,
+            Press press, Map<FlipEdge, Imposition> sheets) {
+        this.base = base;
+        this.guide = guide;
+        this.language = language;
+        this.paper = paper;
+        this.proof = proof;
+        this.writer = new GuideWriter(base, Phrases.in(language));
+        this.setter = new Setter(press.metrics(), press.shapes());
+        this.sheets = sheets;
+    }
+
+    /** A proof is built although a finding stands at a sheet: what cannot be folded is left out of it. */
+    static Optional<PrintRun> of(ContentBase base, Placed<Guide> guide, String language, String paper,
+            boolean proof, Press press) {
+        try {
+            Map<FlipEdge, Imposition> sheets = new EnumMap<>(FlipEdge.class);
+            for (FlipEdge flip : FlipEdge.values()) {
+                base.scheme(guide.value().scheme()).ifPresent(scheme ->
+                        sheets.put(flip, Imposition.of(scheme, Paper.named(paper), flip)));
+            }
+            return sheets.isEmpty() ? Optional.empty()
+                    : Optional.of(new PrintRun(base, guide, language, paper, proof, press, sheets));
+        } catch (FoldException | IllegalArgumentException unfit) {
+            return Optional.empty();
+        }
+    }
+
+    String guide() {
+        return guide.value().id();
+    }
+
+    String language() {
+        return language;
+    }
+
+    String paper() {
+        return paper;
+    }
+
+    /** In the review; a guide in another language than the base's says so. */
+    String heading() {
+        return guide() + (language.equals(base.edition().value().languages().get(0)) ? "" : "." + language);
+    }
+
+    /** The panel of the copies for everybody. */
+    OfficePanel generic() {
+        return OfficePanel.generic(base.edition());
+    }
+
+    /** The panel of an office, in the language of this run. */
+    OfficePanel office(String id) {
+        return OfficePanel.of(base.offices().get(id));
+    }
+
+    /** Name of a copy's file, without its ending. */
+    String name() {
+        return guide() + "." + language + "." + paper;
+    }
+
+    /** The panels of a copy; the same however the sheet is turned. */
+    SetGuide set(OfficePanel office) {
+        return setter.set(manuscript(office), sheets.get(FlipEdge.SHORT).slots());
+    }
+
+    /** What the generic copy does not say as well is the office's own, and said at its own file. */
+    List<Finding> findings(OfficePanel office, SetGuide set, List<Finding> generic) {
+        return set.findings().stream().filter(finding -> !generic.contains(finding))
+                .map(finding -> at(office.origin(), finding)).toList();
+    }
+
+    private static Finding at(Span origin, Finding finding) {
+        return finding.span().file().equals(origin.file()) ? finding
+                : new Finding(finding.severity(), origin, finding.rule(), finding.message(), finding.hint());
+    }
+
+    PrintJob job(OfficePanel office, SetGuide set, FlipEdge flip) {
+        Edition edition = base.edition().value();
+        Manuscript manuscript = manuscript(office);
+        return new PrintJob(manuscript.title(), edition.title() + ", " + edition.year(), language,
+                manuscript.year(), edition.publisher(), edition.issued(), set, sheets.get(flip),
+                SheetWords.in(language), manuscript.proof());
+    }
+
+    private Manuscript manuscript(OfficePanel office) {
+        return writer.write(guide, office, proof);
+    }
+}

@@ -1,0 +1,112 @@
+package org.fieldfold;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.fieldfold.pdf.Conformance;
+import org.fieldfold.source.Finding;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What county offices get from a build: their guides with their own panel, on their paper. */
+class OfficeCopiesTest {
+    private static final Path CONTENT = Path.of("content");
+    @TempDir
+    Path folder;
+    private Path content;
+
+    /** A small base: two guides, two offices. */
+    @BeforeEach
+    void copyContent() throws IOException {
+        content = folder.resolve("content");
+        try (Stream<Path> files = Files.walk(CONTENT)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                String path = CONTENT.relativize(file).toString().replace('\\', '/');
+                boolean taken = !path.startsWith("offices/") && !path.startsWith("guides/")
+                        || List.of("offices/lowbridge.yaml", "offices/northmoor.yaml", "guides/potato.yaml",
+                                "guides/strawberry.yaml").contains(path);
+                if (taken) {
+                    Path copy = content.resolve(path);
+                    Files.createDirectories(copy.getParent());
+                    Files.copy(file, copy);
+                }
+            }
+        }
+    }
+
+    private Compiler.Built compile(String out) throws IOException {
+        return Compiler.compile(new Compiler.Request(content, folder.resolve(out), Optional.empty(), true),
+                what -> { });
+    }
+
+    private void change(String file, String from, String to) throws IOException {
+        String text = Files.readString(content.resolve(file));
+        assertTrue(text.contains(from), file + " has no " + from);
+        Files.writeString(content.resolve(file), text.replace(from, to), StandardCharsets.UTF_8);
+    }
+
+    private static List<String> in(Path office) throws IOException {
+        try (Stream<Path> files = Files.list(office)) {
+            return files.map(file -> file.getFileName().toString()).filter(name -> !name.startsWith("print"))
+                    .sorted().toList();
+        }
+    }
+
+    private static String words(Path sheet) throws IOException {
+        try (PDDocument document = Loader.loadPDF(sheet.toFile())) {
+            return new PDFTextStripper().getText(document);
+        }
+    }
+
+    @Test
+    void anOfficeGetsItsGuidesOnItsPaperWithItsPanel() throws IOException {
+        change("offices/lowbridge.yaml", "contact:", "guides: [strawberry]\nflip: long\ncontact:");
+        Path offices = compile("out").folder().orElseThrow().resolve("offices");
+        assertEquals(List.of("strawberry.en.letter.pdf"), in(offices.resolve("lowbridge")));
+        assertEquals(List.of("potato.en.a4.pdf", "strawberry.en.a4.pdf"), in(offices.resolve("northmoor")));
+        Path sheet = offices.resolve("lowbridge/strawberry.en.letter.pdf");
+        String words = words(sheet);
+        assertTrue(words.contains("555-0111") && words.contains("12 Mill Lane"), words);
+        assertFalse(words.contains("555-0155"), words);
+        String file = Files.readString(sheet, StandardCharsets.ISO_8859_1);
+        assertTrue(file.contains("DuplexFlipLongEdge"), "turned on the long edge");
+        assertEquals(List.of(), Conformance.failures(Files.readAllBytes(sheet)));
+    }
+
+    @Test
+    void anOfficeCopyIsTheSameWhoeverElseIsPrinted() throws IOException {
+        String copy = "offices/northmoor/strawberry.en.a4.pdf";
+        byte[] among = Files.readAllBytes(compile("among").folder().orElseThrow().resolve(copy));
+        Files.delete(content.resolve("offices/lowbridge.yaml"));
+        byte[] alone = Files.readAllBytes(compile("alone").folder().orElseThrow().resolve(copy));
+        assertArrayEquals(among, alone);
+    }
+
+    @Test
+    void aPanelThatIsTooLongIsFoundInItsOfficesFile() throws IOException {
+        String street = "\"The long name of a street with several houses\"";
+        change("offices/northmoor.yaml", "\"Moor Hall, Peat Street\"", String.join(", ",
+                Collections.nCopies(60, street)));
+        List<Finding> over = compile("out").findings().stream()
+                .filter(finding -> finding.rule().equals("does-not-fit")).toList();
+        assertFalse(over.isEmpty());
+        for (Finding finding : over) {
+            assertEquals("offices/northmoor.yaml", finding.span().file().path()
+                    .replaceFirst("^content/", ""), finding.toString());
+        }
+    }
+}
