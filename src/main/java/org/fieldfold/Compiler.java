@@ -159,8 +159,9 @@ public final class Compiler {
 
     private static List<String> whereToLook(OutputFolder folder, List<String> languages) {
         return Stream.of(Stream.of("print and fold   " + folder.target().resolve("foldouts")),
-                languages.stream().map(language -> "open on a phone  "
-                        + folder.target().resolve("handbook." + language + ".html")),
+                languages.stream().flatMap(language -> Stream.of(
+                        "open on a phone  " + folder.target().resolve("handbook." + language + ".html"),
+                        "on an iPhone     " + folder.target().resolve("handbook." + language + ".epub"))),
                 Stream.of("review           " + folder.target().resolve("review/index.html")))
                 .flatMap(lines -> lines).toList();
     }

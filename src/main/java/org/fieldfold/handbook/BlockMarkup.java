@@ -1,6 +1,7 @@
 package org.fieldfold.handbook;
 
 import java.util.List;
+import java.util.Optional;
 import org.fieldfold.manuscript.Block;
 import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.prose.Run;
@@ -43,7 +44,8 @@ final class BlockMarkup {
         } else if (block instanceof Block.CountBox box) {
             box(box);
         } else if (block instanceof Block.Tier tier) {
-            new TierMarkup(this, out, phrases.say("book.gate")).write(tier);
+            new TierMarkup(this, out, form.gated() ? Optional.of(phrases.say("book.gate"))
+                    : Optional.empty()).write(tier);
         } else if (block instanceof Block.Grid grid) {
             grid(grid);
         } else if (block instanceof Block.Facts facts) {

@@ -3,20 +3,41 @@ package org.fieldfold.handbook;
 import java.util.Optional;
 import org.fieldfold.manuscript.Page;
 
-/** The handbook as a folder: a page an entry, one style sheet, drawings as files, all addresses relative. */
+/**
+ * A page an entry, one style sheet, drawings as files, all addresses relative: as a folder that a browser opens,
+ * and inside an EPUB.
+ */
 final class Folder implements Form {
     static final String FIGURES = "figures/";
 
     private final Addresses addresses;
     private final Drawings drawings;
+    private final String ending;
+    private final boolean gated;
 
-    Folder(Addresses addresses, Drawings drawings) {
+    private Folder(Addresses addresses, Drawings drawings, String ending, boolean gated) {
         this.addresses = addresses;
         this.drawings = drawings;
+        this.ending = ending;
+        this.gated = gated;
+    }
+
+    static Folder ofPages(Addresses addresses, Drawings drawings) {
+        return new Folder(addresses, drawings, ".html", true);
+    }
+
+    /** Some readers of EPUB can't tick a box, so nothing waits for one there. */
+    static Folder ofEpub(Addresses addresses, Drawings drawings) {
+        return new Folder(addresses, drawings, ".xhtml", false);
     }
 
     String file(Page page) {
-        return addresses.of(page) + ".html";
+        return addresses.of(page) + ending;
+    }
+
+    @Override
+    public boolean gated() {
+        return gated;
     }
 
     @Override

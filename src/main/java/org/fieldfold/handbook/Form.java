@@ -27,6 +27,9 @@ interface Form {
     /** Writes a drawing as decoration beside words that say the same. */
     void ornament(Markup out, String figure);
 
+    /** Whether tier 3 waits behind its caution until a box is ticked; elsewhere the caution stands first. */
+    boolean gated();
+
     /** Level of the page's own title. */
     int titleLevel(Page page);
 }

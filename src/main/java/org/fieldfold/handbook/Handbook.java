@@ -4,12 +4,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.Edition;
 import org.fieldfold.manuscript.Book;
 import org.fieldfold.manuscript.HandbookWriter;
 import org.fieldfold.manuscript.Page;
 import org.fieldfold.manuscript.Phrases;
 
-/** The handbook in both of its forms, from one manuscript. */
+/** The handbook in its three forms, from one manuscript. */
 public final class Handbook {
     private static final String SHEET = "handbook.css";
 
@@ -30,8 +31,8 @@ public final class Handbook {
     }
 
     /**
-     * Writes {@code handbook.<language>.html}, the whole in one file, and {@code handbook/<language>/}, a
-     * page an entry. The same content gives the same bytes.
+     * Writes {@code handbook.<language>.html}, the whole in one file, {@code handbook/<language>/}, a page an
+     * entry, and {@code handbook.<language>.epub} for readers of books. The same content gives the same bytes.
      *
      * @param proof whether findings of severity error stand: then every page says so
      */
@@ -41,6 +42,7 @@ public final class Handbook {
         List<HandbookFile> files = new ArrayList<>();
         files.add(handbook.oneFile(new Drawings(base)));
         files.addAll(handbook.folder(new Drawings(base)));
+        files.add(handbook.epub(new Drawings(base), base.edition().value()));
         return List.copyOf(files);
     }
 
@@ -61,7 +63,7 @@ public final class Handbook {
 
     private List<HandbookFile> folder(Drawings drawings) {
         String at = "handbook/" + book.language() + "/";
-        Folder form = new Folder(addresses, drawings);
+        Folder form = Folder.ofPages(addresses, drawings);
         PageMarkup pages = new PageMarkup(book, form, addresses, phrases, others);
         List<HandbookFile> files = new ArrayList<>();
         for (Page page : book.pages()) {
@@ -78,6 +80,12 @@ public final class Handbook {
             files.add(new HandbookFile(at + Folder.FIGURES + drawing.file(), drawing.figure().bytes()));
         }
         return files;
+    }
+
+    private HandbookFile epub(Drawings drawings, Edition edition) {
+        return new HandbookFile("handbook." + book.language() + ".epub",
+                new Epub(book, title(), phrases, addresses, drawings).bytes(edition.issued(),
+                        edition.validUntil()));
     }
 
     /** The whole handbook of a language in one file. */

@@ -50,6 +50,11 @@ final class OneFile implements Form {
     }
 
     @Override
+    public boolean gated() {
+        return true;
+    }
+
+    @Override
     public int titleLevel(Page page) {
         return page.kind() == Page.Kind.START ? 1 : 2;
     }

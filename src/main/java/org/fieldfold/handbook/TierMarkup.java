@@ -1,5 +1,6 @@
 package org.fieldfold.handbook;
 
+import java.util.Optional;
 import org.fieldfold.manuscript.Block;
 
 /**
@@ -10,10 +11,10 @@ import org.fieldfold.manuscript.Block;
 final class TierMarkup {
     private final BlockMarkup blocks;
     private final Markup out;
-    private final String gate;
+    private final Optional<String> gate;
 
-    /** @param gate what one ticks to see the materials */
-    TierMarkup(BlockMarkup blocks, Markup out, String gate) {
+    /** @param gate what one ticks to see the materials; empty where nothing can be ticked */
+    TierMarkup(BlockMarkup blocks, Markup out, Optional<String> gate) {
         this.blocks = blocks;
         this.out = out;
         this.gate = gate;
@@ -27,8 +28,8 @@ final class TierMarkup {
         }
         if (!tier.measures().isEmpty()) {
             if (tier.tier() == 3) {
-                out.open("label", "class", "gate").empty("input", "type", "checkbox")
-                        .element("span", gate).close();
+                gate.ifPresent(words -> out.open("label", "class", "gate")
+                        .empty("input", "type", "checkbox").element("span", words).close());
             }
             out.open("ul", "class", "measures");
             tier.measures().forEach(this::measure);

@@ -1,0 +1,59 @@
+package org.fieldfold.handbook;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fieldfold.manuscript.Book;
+import org.fieldfold.manuscript.Page;
+import org.fieldfold.manuscript.Phrases;
+
+/** The contents of the book as EPUB's navigation document: each page beneath the one that it belongs to. */
+final class EpubContents {
+    private final Book book;
+    private final Folder form;
+    private final Phrases phrases;
+
+    EpubContents(Book book, Folder form, Phrases phrases) {
+        this.book = book;
+        this.form = form;
+        this.phrases = phrases;
+    }
+
+    /** All pages in the order of the contents, which is also the order in which a book is leafed through. */
+    List<Page> inOrder() {
+        List<Page> order = new ArrayList<>();
+        order.add(book.pages().get(0));
+        beneath(book.pages().get(0)).forEach(page -> add(order, page));
+        return order;
+    }
+
+    private void add(List<Page> order, Page page) {
+        order.add(page);
+        beneath(page).forEach(one -> add(order, one));
+    }
+
+    String markup() {
+        Markup out = new Markup();
+        out.open("nav", "epub:type", "toc", "role", "doc-toc", "id", "toc");
+        out.element("h1", phrases.say("book.contents")).line();
+        out.open("ol").line();
+        Page start = book.pages().get(0);
+        item(out, start, List.of());
+        beneath(start).forEach(page -> item(out, page, beneath(page)));
+        out.close().close().line();
+        return out.toString();
+    }
+
+    private void item(Markup out, Page page, List<Page> beneath) {
+        out.open("li").element("a", Phrases.capital(page.name()), "href", form.file(page));
+        if (!beneath.isEmpty()) {
+            out.open("ol").line();
+            beneath.forEach(one -> item(out, one, beneath(one)));
+            out.close();
+        }
+        out.close().line();
+    }
+
+    private List<Page> beneath(Page page) {
+        return book.pages().stream().filter(one -> one.up().equals(page.id()) && one != page).toList();
+    }
+}
