@@ -9,12 +9,15 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Properties;
+import java.util.TreeMap;
 
 /** What guides and handbook say by themselves, in one language. */
 public final class Phrases {
     /** Stands in for phrases of other languages that are listed as not translated yet. */
     private static final String BASE = "en";
+    private static final String EXPAND = "expand.";
 
     private final String language;
     private final Properties words;
@@ -67,6 +70,14 @@ public final class Phrases {
             phrase = phrase.replace("{" + i + "}", String.valueOf(parts[i]));
         }
         return phrase;
+    }
+
+    /** What the abbreviations of this language stand for, as {@code PHI} for the pre-harvest interval. */
+    public Map<String, String> expansions() {
+        Map<String, String> expansions = new TreeMap<>();
+        words.stringPropertyNames().stream().filter(key -> key.startsWith(EXPAND)).forEach(key ->
+                expansions.put(key.substring(EXPAND.length()), words.getProperty(key)));
+        return expansions;
     }
 
     /** The phrase for one where {@code count} is 1 and there is such a phrase, or else for many. */

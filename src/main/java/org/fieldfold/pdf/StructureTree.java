@@ -24,6 +24,7 @@ final class StructureTree {
     private static final COSName MCR = COSName.getPDFName("MCR");
     private static final COSName PG = COSName.getPDFName("Pg");
     private static final COSName LANG = COSName.getPDFName("Lang");
+    private static final COSName EXPANSION = COSName.getPDFName("E");
     private static final COSName ID = COSName.getPDFName("ID");
 
     private static final int NO_PAGE = -1;
@@ -75,6 +76,9 @@ final class StructureTree {
         }
         if (!tag.language().isEmpty()) {
             element.setString(LANG, tag.language());
+        }
+        if (!tag.expansion().isEmpty()) {
+            element.setString(EXPANSION, tag.expansion());
         }
         if (tag.role() == Tag.Role.FIGURE) {
             element.setString(COSName.ALT, tag.alt());

@@ -15,7 +15,10 @@ record Pen(List<Mark> marks, Map<TagSlot, Tag> made, Tag section, double left) {
     Tag tag(TagSlot slot) {
         Tag known = made.get(slot);
         if (known == null) {
-            known = slot.make(slot.parent().map(this::tag).orElse(section));
+            Tag around = slot.parent().map(this::tag).orElse(section);
+            boolean said = slot.expansion().isPresent() && made.values().stream()
+                    .anyMatch(tag -> tag.expansion().equals(slot.expansion().get()));
+            known = said ? around : slot.make(around);
             made.put(slot, known);
         }
         return known;

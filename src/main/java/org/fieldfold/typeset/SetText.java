@@ -10,7 +10,7 @@ import org.fieldfold.prose.Run;
  * @param runs what it was made from
  * @param size in points
  */
-record SetText(List<Run> runs, List<Line> lines, double size) {
+record SetText(List<Run> runs, List<Line> lines, double size, Abbreviations abbreviations) {
     int count() {
         return lines.size();
     }
@@ -37,7 +37,7 @@ record SetText(List<Run> runs, List<Line> lines, double size) {
             boolean space = spaced && i == pieces.size() - 1;
             Piece piece = space ? pieces.get(i).spaced() : pieces.get(i);
             Run run = runs.get(piece.run());
-            TagSlot own = tag.of(piece.run(), run);
+            TagSlot own = tag.of(piece.run(), run, abbreviations.expansion(run));
             double width = piece.width() * size / 1000;
             pen.words(at, baseline, piece, size, ink, Optional.of(own));
             if (TagSlot.isLink(run)) {

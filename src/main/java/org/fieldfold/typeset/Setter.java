@@ -22,6 +22,7 @@ public final class Setter {
     private final FigureShapes shapes;
     private final WordCase words;
     private final String folio;
+    private final Map<String, Abbreviations> abbreviations = new ConcurrentHashMap<>();
     private final Map<InnerPlan.Key, InnerPlan> planned = new ConcurrentHashMap<>();
 
     public Setter(TypeMetrics metrics, FigureShapes shapes) {
@@ -88,7 +89,8 @@ public final class Setter {
         double width = frames.stream().mapToDouble(Frame::width).min().orElseThrow();
         Leading leading = leading(height, size, manuscript.type().smallest());
         return new Stick(metrics, shapes, words, leading, width, new Mark.Ink(manuscript.ink()),
-                new Folio(folio, frames.size()), new Remarks());
+                new Folio(folio, frames.size()),
+                abbreviations.computeIfAbsent(manuscript.language(), Abbreviations::in), new Remarks());
     }
 
     Leading leading(double liveHeight, double size, double smallest) {

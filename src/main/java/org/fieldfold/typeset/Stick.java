@@ -12,7 +12,7 @@ import org.fieldfold.source.Span;
  * @param folio how panels are numbered
  */
 record Stick(TypeMetrics metrics, FigureShapes shapes, WordCase words, Leading leading, double measure,
-        Mark.Ink ink, Folio folio, Remarks remarks) {
+        Mark.Ink ink, Folio folio, Abbreviations abbreviations, Remarks remarks) {
     private static final double LARGEST_OF_POCKET = 9.5;
 
     double size() {
@@ -29,17 +29,20 @@ record Stick(TypeMetrics metrics, FigureShapes shapes, WordCase words, Leading l
     }
 
     /** @param width of the column, in points */
-    SetText text(List<Run> runs, Voice voice, double typeSize, double width, Span origin) {
+    SetText text(List<Run> text, Voice voice, double typeSize, double width, Span origin) {
+        List<Run> runs = abbreviations.apart(text);
         words(runs, voice, origin);
         WordCase.Broken broken = words.lines(runs, voice, Math.max(1, width) * 1000 / typeSize);
         broken.tooWide().forEach(word -> remarks.wordTooWide(origin, word));
-        return new SetText(runs, broken.lines(), typeSize);
+        return new SetText(runs, broken.lines(), typeSize, abbreviations);
     }
 
     /** A text as one line, however wide. */
-    SetText line(List<Run> runs, Voice voice, double typeSize, Span origin) {
+    SetText line(List<Run> text, Voice voice, double typeSize, Span origin) {
+        List<Run> runs = abbreviations.apart(text);
         List<Word> all = words(runs, voice, origin);
-        return new SetText(runs, all.isEmpty() ? List.of() : List.of(Line.of(all, false)), typeSize);
+        return new SetText(runs, all.isEmpty() ? List.of() : List.of(Line.of(all, false)), typeSize,
+                abbreviations);
     }
 
     /** The widest word of a text, in points. */
@@ -57,11 +60,11 @@ record Stick(TypeMetrics metrics, FigureShapes shapes, WordCase words, Leading l
 
     /** The same stick, narrower. */
     Stick narrower(double by) {
-        return new Stick(metrics, shapes, words, leading, measure - by, ink, folio, remarks);
+        return new Stick(metrics, shapes, words, leading, measure - by, ink, folio, abbreviations, remarks);
     }
 
     /** The same stick, with what is to be said kept apart. */
     Stick remarking(Remarks own) {
-        return new Stick(metrics, shapes, words, leading, measure, ink, folio, own);
+        return new Stick(metrics, shapes, words, leading, measure, ink, folio, abbreviations, own);
     }
 }

@@ -30,43 +30,50 @@ public final class Tag {
     private final String alt;
     private final String language;
     private final String title;
+    private final String expansion;
     private final List<Tag> children = new ArrayList<>();
 
-    private Tag(Role role, String alt, String language, String title) {
+    private Tag(Role role, String alt, String language, String title, String expansion) {
         this.role = role;
         this.alt = alt;
         this.language = language;
         this.title = title;
+        this.expansion = expansion;
     }
 
     /** The root of a document. */
     public static Tag document() {
-        return new Tag(Role.DOCUMENT, "", "", "");
+        return new Tag(Role.DOCUMENT, "", "", "", "");
     }
 
     /** Adds and returns a child. */
     public Tag add(Role childRole) {
-        return add(new Tag(childRole, "", "", ""));
+        return add(new Tag(childRole, "", "", "", ""));
     }
 
     /** Adds a figure with what a person who cannot see it needs to know. */
     public Tag addFigure(String alternative) {
-        return add(new Tag(Role.FIGURE, alternative, "", ""));
+        return add(new Tag(Role.FIGURE, alternative, "", "", ""));
     }
 
     /** Adds a section with a title for the outline. */
     public Tag addSection(String sectionTitle) {
-        return add(new Tag(Role.SECTION, "", "", sectionTitle));
+        return add(new Tag(Role.SECTION, "", "", sectionTitle, ""));
     }
 
     /** Adds a stretch of text in another language, as in {@code la} for a scientific name. */
     public Tag addSpan(String spanLanguage) {
-        return add(new Tag(Role.SPAN, "", spanLanguage, ""));
+        return add(new Tag(Role.SPAN, "", spanLanguage, "", ""));
+    }
+
+    /** Adds an abbreviation with what it stands for. */
+    public Tag addAbbreviation(String standsFor) {
+        return add(new Tag(Role.SPAN, "", "", "", standsFor));
     }
 
     /** Adds a link; {@code contents} says where it leads. */
     public Tag addLink(String contents) {
-        return add(new Tag(Role.LINK, contents, "", ""));
+        return add(new Tag(Role.LINK, contents, "", "", ""));
     }
 
     private Tag add(Tag child) {
@@ -91,6 +98,11 @@ public final class Tag {
     /** Title of a section, or empty. */
     public String title() {
         return title;
+    }
+
+    /** What an abbreviation stands for, or empty. */
+    public String expansion() {
+        return expansion;
     }
 
     public List<Tag> children() {

@@ -14,20 +14,22 @@ import org.fieldfold.prose.Run;
 final class TagSlot {
     private final Optional<TagSlot> parent;
     private final UnaryOperator<Tag> make;
+    private final Optional<String> expansion;
     private final Map<Integer, TagSlot> inner = new ConcurrentHashMap<>(2);
 
-    private TagSlot(Optional<TagSlot> parent, UnaryOperator<Tag> make) {
+    private TagSlot(Optional<TagSlot> parent, UnaryOperator<Tag> make, Optional<String> expansion) {
         this.parent = parent;
         this.make = make;
+        this.expansion = expansion;
     }
 
     /** A child of the section that the pen is in. */
     static TagSlot inSection(Tag.Role role) {
-        return new TagSlot(Optional.empty(), section -> section.add(role));
+        return new TagSlot(Optional.empty(), section -> section.add(role), Optional.empty());
     }
 
     static TagSlot figure(String alternative) {
-        return new TagSlot(Optional.empty(), section -> section.addFigure(alternative));
+        return new TagSlot(Optional.empty(), section -> section.addFigure(alternative), Optional.empty());
     }
 
     TagSlot in(Tag.Role role) {
@@ -35,19 +37,26 @@ final class TagSlot {
     }
 
     private TagSlot in(UnaryOperator<Tag> inside) {
-        return new TagSlot(Optional.of(this), inside);
+        return new TagSlot(Optional.of(this), inside, Optional.empty());
     }
 
-    /** For a run of a text in this tag: a link, words in a language of their own, or this tag itself. */
-    TagSlot of(int position, Run run) {
+    /**
+     * For a run of a text in this tag: a link, words in a language of their own, an abbreviation, or this tag
+     * itself.
+     *
+     * @param standsFor what the run stands for, where it is an abbreviation
+     */
+    TagSlot of(int position, Run run, Optional<String> standsFor) {
         boolean link = isLink(run);
         String language = run.style() == Run.Style.NAME ? "la" : run.language();
-        if (!link && language.isEmpty()) {
+        if (!link && language.isEmpty() && standsFor.isEmpty()) {
             return this;
         }
         return inner.computeIfAbsent(position, unseen -> {
             TagSlot outer = link ? in(tag -> tag.addLink(run.link())) : this;
-            return language.isEmpty() ? outer : outer.in(tag -> tag.addSpan(language));
+            TagSlot said = language.isEmpty() ? outer : outer.in(tag -> tag.addSpan(language));
+            return standsFor.isEmpty() ? said
+                    : new TagSlot(Optional.of(said), tag -> tag.addAbbreviation(standsFor.get()), standsFor);
         });
     }
 
@@ -58,6 +67,11 @@ final class TagSlot {
 
     Optional<TagSlot> parent() {
         return parent;
+    }
+
+    /** What it is the abbreviation of: its tag is only needed the first time. */
+    Optional<String> expansion() {
+        return expansion;
     }
 
     Tag make(Tag around) {
