@@ -13,6 +13,8 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.fieldfold.check.Rulebook;
 import org.fieldfold.content.BaseLoader;
@@ -38,6 +40,12 @@ public final class Compiler {
     private static final List<String> FOUND_WHILE_SETTING = List.of("does-not-fit", "glyph-missing",
             "word-too-wide");
 
+    /** What is found beside an edition that was issued. */
+    private static final List<String> FOUND_IN_LEDGERS = List.of("issued-bytes-differ",
+            "issued-facts-differ", "ledger-altered");
+
+    private static final Pattern LEDGER = Pattern.compile("/issued/([0-9]{4})\\.json$");
+
     private Compiler() {
     }
 
@@ -50,8 +58,13 @@ public final class Compiler {
     public record Request(Path content, Path out, Optional<LocalDate> asOf, boolean proof) {
     }
 
-    /** A content base that was read and judged. The base is empty when its edition could not be read. */
-    public record Checked(Optional<ContentBase> base, List<Finding> findings, List<InputFile> inputs) {
+    /**
+     * A content base that was read and judged. The base is empty when its edition could not be read.
+     *
+     * @param ledgers of the editions that were issued
+     */
+    public record Checked(Optional<ContentBase> base, List<Finding> findings, List<InputFile> inputs,
+            Ledgers ledgers) {
     }
 
     /**
@@ -60,7 +73,11 @@ public final class Compiler {
      * @param folder where it is; empty when errors stood and nothing was built
      * @param whereToLook lines that say where to begin
      */
-    public record Built(Optional<Path> folder, int files, List<Finding> findings, List<String> whereToLook) {
+    public record Built(Optional<Path> folder, List<OutputFile> outputs, List<Finding> findings,
+            List<String> whereToLook) {
+        public int files() {
+            return outputs.size();
+        }
     }
 
     /** Reads a content base and puts every rule to it. */
@@ -69,14 +86,21 @@ public final class Compiler {
         List<Finding> findings = new ArrayList<>(loaded.findings());
         loaded.base().ifPresent(base -> findings.addAll(
                 Rulebook.check(base, asOf.orElse(base.edition().value().issued()))));
+        Ledgers ledgers = Ledgers.in(content);
+        findings.addAll(ledgers.findings());
+        loaded.base().ifPresent(base -> findings.addAll(Reissue.facts(base, ledgers)));
         Collections.sort(findings);
-        return new Checked(loaded.base(), List.copyOf(findings), loaded.inputs());
+        return new Checked(loaded.base(), List.copyOf(findings), loaded.inputs(), ledgers);
     }
 
     /** Checks a content base and builds everything from it, or nothing. */
     public static Built compile(Request request, Consumer<String> progress) throws IOException {
         progress.accept("reading " + request.content());
-        Checked checked = check(request.content(), request.asOf());
+        return compile(request, check(request.content(), request.asOf()), progress);
+    }
+
+    /** The same, of a base that was read already. */
+    static Built compile(Request request, Checked checked, Consumer<String> progress) throws IOException {
         if (checked.base().isEmpty() || !request.proof() && hasError(checked.findings())) {
             return refused(checked.findings());
         }
@@ -96,11 +120,16 @@ public final class Compiler {
                     () -> Pages.of(base, findings, guides.fit(), request.proof()));
             guides.print(folder);
             pages.join().write(folder);
+            List<Finding> rewritten = Reissue.bytes(base, checked.ledgers(), folder.files(), request.proof());
+            if (!rewritten.isEmpty()) {
+                return refused(sorted(findings, rewritten));
+            }
             Manifest manifest = new Manifest(edition.year(), VERSION, request.proof(),
-                    checked.inputs().stream().map(Compiler::input).toList(), folder.files());
+                    checked.inputs().stream().filter(file -> !isLaterLedger(file, edition.year()))
+                            .map(Compiler::input).toList(), folder.files());
             folder.write("manifest.json", manifest.json().getBytes(StandardCharsets.UTF_8));
             folder.publish();
-            return new Built(Optional.of(folder.target()), folder.files().size(), List.copyOf(findings),
+            return new Built(Optional.of(folder.target()), folder.files(), List.copyOf(findings),
                     whereToLook(folder, edition.languages()));
         }
     }
@@ -110,7 +139,8 @@ public final class Compiler {
         SortedMap<String, String> rules = new TreeMap<>();
         Rulebook.rules().forEach(rule -> rules.put(rule.id(), Rulebook.summary(rule.id()).orElse("")));
         Stream.of(FormRule.values()).forEach(rule -> rules.put(rule.id(), sentence(rule.summary())));
-        FOUND_WHILE_SETTING.forEach(id -> rules.put(id, Rulebook.summary(id).orElse("")));
+        Stream.of(FOUND_WHILE_SETTING, FOUND_IN_LEDGERS).flatMap(List::stream)
+                .forEach(id -> rules.put(id, Rulebook.summary(id).orElse("")));
         return rules;
     }
 
@@ -146,11 +176,17 @@ public final class Compiler {
     }
 
     private static Built refused(List<Finding> findings) {
-        return new Built(Optional.empty(), 0, List.copyOf(findings), List.of());
+        return new Built(Optional.empty(), List.of(), List.copyOf(findings), List.of());
     }
 
     private static boolean hasError(List<Finding> findings) {
         return findings.stream().anyMatch(finding -> finding.severity() == Severity.ERROR);
+    }
+
+    /** An edition is not made of its own ledger, nor of those of later years. */
+    private static boolean isLaterLedger(InputFile file, int year) {
+        Matcher ledger = LEDGER.matcher(file.path());
+        return ledger.find() && Integer.parseInt(ledger.group(1)) >= year;
     }
 
     private static OutputFile input(InputFile file) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import org.fieldfold.Compiler;
+import org.fieldfold.Editions;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -21,9 +22,10 @@ import picocli.CommandLine.Spec;
             "  fieldfold explain RULE       what does a finding mean, and how is it mended?", "",
             "Exit status: 0 done, 1 findings of severity error, 2 wrong usage, 3 could not read or write."},
         subcommands = {CheckCommand.class, CompileCommand.class, ExplainCommand.class,
-            DraftCommand.class})
+            DraftCommand.class, EditionCommand.class})
 final class CommandLineTool implements Runnable {
     private static final int UNREADABLE = 3;
+    private static final int REFUSED = 1;
 
     private final Terminal terminal;
 
@@ -46,6 +48,10 @@ final class CommandLineTool implements Runnable {
             if (failure instanceof IOException || failure instanceof UncheckedIOException) {
                 terminal.err().println("fieldfold: " + sentence(failure));
                 return UNREADABLE;
+            }
+            if (failure instanceof Editions.Refused) {
+                terminal.err().println("fieldfold: " + failure.getMessage());
+                return REFUSED;
             }
             throw failure;
         });

@@ -13,6 +13,8 @@ public record Edition(
         @Describe("first day on which it holds") LocalDate validFrom,
         @Describe("last day on which it holds") LocalDate validUntil,
         @Describe("months after which an entry must be re-read") int maxAgeMonths,
+        @Describe("entries that were re-read on or before this day are due again: the day on which the last "
+        + "edition was issued") Optional<LocalDate> reReadAfter,
         @Describe("languages, the base language first") List<String> languages,
         @Describe("papers printed when a guide names none") List<String> papers,
         @Describe("address of the hosted handbook") String handbook,

@@ -17,5 +17,7 @@ public record NaturalEnemy(
         @Describe("how it is released, where that is done") Optional<Text> release,
         @Describe("ids of the sources") List<String> sources,
         @Describe("day on which it was last re-read") Optional<LocalDate> revised,
-        @Describe("id of the reviewer who re-read it") Optional<String> reviser) implements Reviewed {
+        @Describe("id of the reviewer who re-read it") Optional<String> reviser,
+        @Describe("true when the reviewer carried it over from the last edition unchanged")
+        Optional<Boolean> carriedOver) implements Reviewed {
 }

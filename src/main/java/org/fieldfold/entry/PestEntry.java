@@ -26,7 +26,9 @@ public record PestEntry(
         @Describe("cautions, always shown with tier 3") List<Text> cautions,
         @Describe("ids of the sources") List<String> sources,
         @Describe("day on which it was last re-read") Optional<LocalDate> revised,
-        @Describe("id of the reviewer who re-read it") Optional<String> reviser) implements Reviewed {
+        @Describe("id of the reviewer who re-read it") Optional<String> reviser,
+        @Describe("true when the reviewer carried it over from the last edition unchanged")
+        Optional<Boolean> carriedOver) implements Reviewed {
     public List<Monitoring> monitoringFor(Audience audience) {
         return monitoring.stream().filter(look -> audience.among(look.audiences())).toList();
     }

@@ -13,4 +13,7 @@ public interface Reviewed {
     Optional<LocalDate> revised();
 
     Optional<String> reviser();
+
+    /** Whether the reviewer signed that nothing needed to change since the last edition. */
+    Optional<Boolean> carriedOver();
 }

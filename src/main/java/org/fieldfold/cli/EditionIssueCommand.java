@@ -1,0 +1,56 @@
+package org.fieldfold.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.fieldfold.Compiler;
+import org.fieldfold.Issue;
+import org.fieldfold.source.Finding;
+import org.fieldfold.source.FindingPrinter;
+import org.fieldfold.source.Severity;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code edition issue}: the year is frozen. */
+@Command(name = "issue", mixinStandardHelpOptions = true,
+        description = "Builds the edition and writes its ledger, issued/YEAR.json. Refused while an error "
+            + "stands, or an entry is due and not signed. From then on the year can be built again byte for "
+            + "byte, or not at all.")
+final class EditionIssueCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Mixin
+    private BaseOptions base;
+
+    @Option(names = "--out", paramLabel = "DIR", defaultValue = "build-output",
+            description = "where to build (default: ${DEFAULT-VALUE})")
+    private Path out;
+
+    EditionIssueCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        Issue.Issued issued = Issue.edition(new Compiler.Request(base.content, out, base.asOf, false),
+                terminal.today().get(), terminal::progress);
+        terminal.progressDone();
+        if (issued.ledger().isEmpty()) {
+            FindingPrinter printer = new FindingPrinter(terminal.interactive());
+            for (Finding finding : issued.built().findings()) {
+                if (finding.severity() == Severity.ERROR) {
+                    terminal.err().print(printer.print(finding));
+                }
+            }
+            terminal.err().println(FindingPrinter.summary(issued.built().findings()));
+            terminal.err().println("nothing was issued; mend the errors, then issue again");
+            return 1;
+        }
+        terminal.out().println(issued.built().files() + " files in " + issued.built().folder().get());
+        terminal.out().println("ledger " + issued.ledger().get());
+        terminal.out().println("seal   " + issued.seal());
+        terminal.out().println("Keep the seal where others have it too: it shows later that the ledger is the "
+                + "one of today.");
+        return 0;
+    }
+}

@@ -1,0 +1,169 @@
+package org.fieldfold.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.fieldfold.edition.Ledger;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.ObjectMapper;
+
+/** The year as the specialist runs it, on the small sound base. */
+class EditionCommandsTest {
+    private static final Path SOUND = Path.of("src/test/resources/org/fieldfold/check/base");
+
+    @TempDir
+    private Path folder;
+
+    private Path content;
+    private LocalDate today = LocalDate.of(2027, 1, 14);
+
+    private record Run(int status, String out, String err) {
+    }
+
+    private Run run(String... args) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        List<String> all = new ArrayList<>(List.of(args));
+        all.add("--content=" + content);
+        int status = CommandLineTool.run(all.toArray(String[]::new), new Terminal(new PrintStream(out, true,
+                StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8), false, () -> 0,
+                () -> today));
+        return new Run(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    private Run issue() {
+        return run("edition", "issue", "--out=" + folder.resolve("out"));
+    }
+
+    @BeforeEach
+    void copySoundBase() throws IOException {
+        content = folder.resolve("content");
+        try (Stream<Path> files = Files.walk(SOUND)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Path copy = content.resolve(SOUND.relativize(file).toString());
+                Files.createDirectories(copy.getParent());
+                Files.copy(file, copy);
+            }
+        }
+    }
+
+    private void edit(String file, String was, String is) throws IOException {
+        Path path = content.resolve(file);
+        String text = Files.readString(path);
+        assertTrue(text.contains(was), was + " in " + file);
+        Files.writeString(path, text.replace(was, is));
+    }
+
+    @Test
+    void anIssuedYearIsBuiltAgainByteForByteOrNotAtAll() throws IOException {
+        Run issued = issue();
+        assertEquals(0, issued.status(), issued.out() + issued.err());
+        assertTrue(Files.exists(content.resolve("issued/2027.json")));
+        String manifest = Files.readString(folder.resolve("out/2027/manifest.json"));
+        Run again = run("compile", "--out=" + folder.resolve("again"));
+        assertEquals(0, again.status(), again.err());
+        assertEquals(manifest, Files.readString(folder.resolve("again/2027/manifest.json")));
+
+        edit("pests/potato-beetle.yaml", "value: 25", "value: 20");
+        Run changed = run("compile", "--out=" + folder.resolve("again"));
+        assertEquals(1, changed.status());
+        assertTrue(changed.err().contains("[issued-facts-differ]"), changed.err());
+        assertTrue(changed.err().contains("25 -> 20"), changed.err());
+        assertEquals(1, run("compile", "--proof", "--out=" + folder.resolve("again")).status());
+        assertEquals(manifest, Files.readString(folder.resolve("again/2027/manifest.json")), "stays");
+    }
+
+    @Test
+    void anIssuedYearIsNeverIssuedAgain() {
+        assertEquals(0, issue().status());
+        Run again = issue();
+        assertEquals(1, again.status());
+        assertTrue(again.err().contains("was issued already on 2027-01-14"), again.err());
+    }
+
+    @Test
+    void anotherFieldfoldThatGivesOtherBytesIsRefused() throws IOException {
+        assertEquals(0, issue().status());
+        Path file = content.resolve("issued/2027.json");
+        Ledger ledger = Ledger.read(Files.readString(file)).orElseThrow().ledger();
+        SortedMap<String, String> outputs = new TreeMap<>(ledger.outputs());
+        outputs.put("handbook.en.html", "0".repeat(64));
+        Files.writeString(file, new Ledger(2027, ledger.issuedOn(), "0.0.9", ledger.follows(), ledger.facts(),
+                outputs).text());
+        Run run = run("compile", "--out=" + folder.resolve("out"));
+        assertEquals(1, run.status());
+        assertTrue(run.err().contains("found 1 that differ: handbook.en.html [issued-bytes-differ]"),
+                run.err());
+        assertTrue(run.err().contains("build it with Fieldfold 0.0.9, which issued it"), run.err());
+    }
+
+    @Test
+    void aLedgerThatWasChangedByHandIsFound() throws IOException {
+        assertEquals(0, issue().status());
+        edit("issued/2027.json", "\"issued-on\" : \"2027-01-14\"", "\"issued-on\" : \"2027-01-12\"");
+        Run check = run("check");
+        assertEquals(1, check.status());
+        assertTrue(check.out().contains("content/issued/2027.json:1:1: error: expected a ledger as it was "
+                + "written on 2027-01-12, found that it was changed since"), check.out());
+        edit("issued/2027.json", "{", "");
+        assertTrue(run("check").out().contains("[ledger-altered]"));
+    }
+
+    @Test
+    void theNextYearMakesEveryEntryDueAndComparesWithTheLast() throws Exception {
+        assertEquals(0, issue().status());
+        String before = Files.readString(content.resolve("edition.yaml"));
+        Run open = run("edition", "open", "2028");
+        assertEquals(0, open.status(), open.err());
+        String after = Files.readString(content.resolve("edition.yaml"));
+        assertEquals(before.lines().count() + 1, after.lines().count(), after);
+        assertTrue(after.contains("year: 2028") && after.contains("re-read-after: 2027-01-15"), after);
+        assertEquals(0, run("check").status(), run("check").out());
+
+        today = LocalDate.of(2028, 1, 10);
+        Run refused = issue();
+        assertEquals(1, refused.status());
+        assertTrue(refused.err().contains("expected every entry re-read and signed, found "), refused.err());
+        assertTrue(refused.err().contains("potato-beetle"), refused.err());
+
+        assertEquals("from edition 2027 to 2028 as it stands: no fact changed\n",
+                run("edition", "compare").out());
+        edit("pests/potato-beetle.yaml", "value: 25", "value: 20");
+        Run compare = run("edition", "compare", "2027");
+        assertTrue(compare.out().contains("from edition 2027 to 2028 as it stands: 1 change\n\nThresholds\n"
+                + "  Colorado potato beetle: action threshold"), compare.out());
+        assertTrue(compare.out().contains("25 -> 20 "), compare.out());
+        assertEquals("thresholds", new ObjectMapper().readTree(run("edition", "compare", "--format", "json")
+                .out()).get("changes").get(0).get("group").asString());
+        assertTrue(run("edition", "list").out().matches("(?s)2027  issued 2027-01-14  holds .*2028  open, "
+                + "planned for 2028-01-15.* still due\n"), run("edition", "list").out());
+    }
+
+    @Test
+    void refusalsSayWhatToDo() {
+        Run back = run("edition", "open", "2027");
+        assertEquals(1, back.status());
+        assertTrue(back.err().contains("expected a year after 2027"), back.err());
+        Run none = run("edition", "compare", "2020");
+        assertEquals(1, none.status());
+        assertTrue(none.err().contains("expected the ledger of edition 2020, found none at all"), none.err());
+        today = LocalDate.of(2030, 1, 1);
+        assertTrue(issue().err().contains("found that it ended on 2028-01-31"), issue().err());
+        assertFalse(Files.exists(content.resolve("issued")));
+    }
+}
