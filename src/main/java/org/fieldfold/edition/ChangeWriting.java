@@ -40,6 +40,9 @@ final class ChangeWriting {
 
     /** Everything that differs in a record that stayed. */
     List<Change> between(Fact.Group before, Fact.Group after) {
+        if (kind.equals("translations")) {
+            return translations(Difference.between(before, after));
+        }
         Map<List<Object>, List<Difference>> byThing = new LinkedHashMap<>();
         for (Difference difference : Difference.between(before, after)) {
             ChangeGroup group = ChangeSorting.of(kind, difference);
@@ -52,6 +55,23 @@ final class ChangeWriting {
         List<Change> changes = new ArrayList<>();
         byThing.forEach((thing, differences) -> changes.add(change((ChangeGroup) thing.get(0), differences,
                 before, after)));
+        return changes;
+    }
+
+    /** A language changes a great deal with every edition: it is told file by file. */
+    private List<Change> translations(List<Difference> differences) {
+        Map<String, List<Difference>> byFile = new LinkedHashMap<>();
+        differences.forEach(difference -> byFile.computeIfAbsent(difference.key().equals("files")
+                && !difference.below().isEmpty() ? difference.below().get(0) : difference.key(),
+                none -> new ArrayList<>()).add(difference));
+        List<Change> changes = new ArrayList<>();
+        byFile.forEach((file, of) -> {
+            long texts = of.stream().map(difference -> difference.below().stream().limit(3).toList())
+                    .distinct().count();
+            changes.add(new Change(ChangeGroup.WORDING, kind, id, "translation " + id, file, "",
+                    List.of(new Change.Part(texts == 1 ? "1 text changed" : texts + " texts changed",
+                            Optional.empty(), Optional.empty(), ""))));
+        });
         return changes;
     }
 

@@ -117,7 +117,7 @@ final class FactForm {
     /** A figure's file is known by its bytes and not by its name; a drawing is text, whatever ends its lines. */
     private static Fact figure(Figure figure) {
         byte[] bytes = figure.drawn()
-                ? new String(figure.bytes(), StandardCharsets.UTF_8).replace("\r\n", "\n")
+                ? new String(figure.bytes(), StandardCharsets.UTF_8).replace("\r\n", "\n").replace("\uFEFF", "")
                         .getBytes(StandardCharsets.UTF_8)
                 : figure.bytes();
         SortedMap<String, Fact> facts = new TreeMap<>();

@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
  */
 final class Pairing {
     /** Keys by which an item is known, where it has them. A list of measures is known by what is used. */
-    private static final List<String> NAMES = List.of("id", "entry", "stage", "part", "sign", "event", "tier",
+    private static final List<String> NAMES = List.of("id", "entry", "stage", "part", "sign", "event", "path", "tier",
             "material", "practice", "enemy", "from");
 
     /**
