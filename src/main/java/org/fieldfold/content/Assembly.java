@@ -24,6 +24,7 @@ import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.Practice;
 import org.fieldfold.entry.Price;
 import org.fieldfold.entry.Source;
+import org.fieldfold.entry.Station;
 import org.fieldfold.fold.FoldScheme;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.Span;
@@ -83,6 +84,7 @@ final class Assembly {
                         records(FileKind.OFFICE, Office.class),
                         figures,
                         records(FileKind.CHAPTER, Chapter.class),
+                        records(FileKind.WEATHER, Station.class),
                         schemes(),
                         unread(), new TranslationFiles(readings).byLanguage()));
     }

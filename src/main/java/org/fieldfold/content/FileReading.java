@@ -12,6 +12,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.fieldfold.entry.Placed;
+import org.fieldfold.entry.Station;
+import org.fieldfold.scouting.degreeday.TemperatureRecord;
+import org.fieldfold.scouting.degreeday.TemperatureUnit;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.SourceFile;
 import org.fieldfold.source.Span;
@@ -91,12 +94,24 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
                 case CHAPTER -> chapter(decoded);
                 case SCHEME -> scheme(decoded);
                 case TRANSLATION -> translation(decoded);
-                case WEATHER -> findings.addAll(new WeatherRows(source).findings());
+                case WEATHER -> weather();
                 case DRAWING -> image(DrawingReading.check(source));
                 case PHOTOGRAPH, RASTER -> image(raster());
                 default -> { }
             }
         }
+    }
+
+    /** A station with slips in its rows is not used: what would be left of it says something else. */
+    private void weather() {
+        WeatherRows rows = new WeatherRows(source);
+        findings.addAll(rows.findings());
+        if (!rows.findings().isEmpty()) {
+            unread.put(file.id(), Span.startOf(source));
+            return;
+        }
+        TemperatureRecord days = new TemperatureRecord(TemperatureUnit.CELSIUS, rows.days());
+        records.put(file.id(), new Placed<>(new Station(file.id(), days), new Spans(source, Map.of())));
     }
 
     private void chapter(boolean decoded) {

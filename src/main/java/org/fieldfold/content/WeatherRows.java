@@ -19,6 +19,8 @@ final class WeatherRows {
      */
     private static final double COLDEST = -90;
     private static final double HOTTEST = 60;
+    /** No station is as old, and a slip in a year must not ask for room for millions of days. */
+    private static final int MOST_YEARS = 300;
     private static final int MOST_FINDINGS = 50;
 
     private final SourceFile file;
@@ -68,10 +70,17 @@ final class WeatherRows {
         } else if (!date.get().isAfter(last)) {
             report(line, 0, first, "expected a day later than that of the row above, found " + date.get(),
                     "sort the rows by date, each day once");
+        } else if (first().map(day -> date.get().getYear() - day.getYear() >= MOST_YEARS).orElse(false)) {
+            report(line, 0, first, "expected a day within " + MOST_YEARS + " years of the first one, found "
+                    + date.get(), "mend the year");
         } else if (min.isPresent() && max.isPresent()) {
             last = date.get();
             add(line, row, new Day(date.get(), min.getAsDouble(), max.getAsDouble()), first);
         }
+    }
+
+    private Optional<LocalDate> first() {
+        return days.stream().findFirst().map(DayTemperature::date);
     }
 
     private record Day(LocalDate date, double min, double max) {

@@ -30,6 +30,7 @@ public record ContentBase(
         SortedMap<String, Placed<Office>> offices,
         SortedMap<String, Placed<Figure>> figures,
         SortedMap<String, Placed<Chapter>> chapters,
+        SortedMap<String, Placed<Station>> stations,
         SortedMap<String, Optional<FoldScheme>> schemes,
         SortedMap<String, Span> unread,
         SortedMap<String, Translation> translations) {

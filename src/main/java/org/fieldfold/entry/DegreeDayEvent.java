@@ -9,6 +9,7 @@ import org.fieldfold.scouting.degreeday.HeatModel;
 
 /** An event that comes when enough warmth has been summed. */
 public record DegreeDayEvent(
+        @Describe("short key, so that another event of the season can name this one") Optional<String> key,
         @Describe("what happens, as in 'first eggs'") @Translated String event,
         @Describe("sum at which it happens, in degree-days of the unit") double sum,
         @Describe("lower threshold in the unit") double lower,
@@ -24,6 +25,8 @@ public record DegreeDayEvent(
         Optional<MonthDay> start,
         @Describe("what starts the sum when it is not a date, as in 'first sustained catch'")
         @Translated Optional<String> biofix,
+        @Describe("key of the event of this season that stands in for the biofix when dates are estimated")
+        Optional<String> after,
         @Describe("id of the source") Optional<String> source) {
     /** Degrees Fahrenheit or Celsius. */
     public enum TemperatureUnit { F, C }

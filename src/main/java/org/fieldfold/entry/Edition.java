@@ -21,5 +21,7 @@ public record Edition(
         @Describe("office on generic copies") Contact contact,
         @Describe("who may sign") List<Reviewer> reviewers,
         @Describe("cautions on every guide") List<Text> cautions,
+        @Describe("how much warmer it is under plastic; leave out to give no dates for tunnels")
+        Optional<UnderPlastic> underPlastic,
         @Describe("notice on every page when this is not real advice") Optional<Text> notice) {
 }

@@ -55,6 +55,14 @@ public record EventDates(List<MonthDay> dates, int notReached, int unknown, int 
         return new EventDates(dates, notReached, unknown, filled);
     }
 
+    /** The years of several stations, each counted as a year of its own: what is usual all over a region. */
+    public static EventDates together(List<EventDates> stations) {
+        return new EventDates(stations.stream().flatMap(one -> one.dates().stream()).toList(),
+                stations.stream().mapToInt(EventDates::notReached).sum(),
+                stations.stream().mapToInt(EventDates::unknown).sum(),
+                stations.stream().mapToInt(EventDates::filledDays).sum());
+    }
+
     /** Years that the estimate rests on: those that reached the event and those that did not. */
     public int years() {
         return dates.size() + notReached;

@@ -1,0 +1,112 @@
+package org.fieldfold.calendar;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.fieldfold.entry.Audience;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.Crop;
+import org.fieldfold.entry.DegreeDayEvent;
+import org.fieldfold.entry.Guide;
+import org.fieldfold.entry.Monitoring;
+import org.fieldfold.entry.Office;
+import org.fieldfold.entry.PestEntry;
+import org.fieldfold.entry.Placed;
+import org.fieldfold.entry.Season;
+import org.fieldfold.entry.Station;
+import org.fieldfold.scouting.calendar.TunnelGain;
+
+/**
+ * The calendars of a base: of any of its guides, in any place. It remembers the dates of events by station,
+ * so that offices that share one cost nothing more; several threads may use it.
+ */
+public final class Calendars {
+    private final ContentBase base;
+    private final Warmth warmth = new Warmth();
+    private final Optional<TunnelGain> cover;
+
+    public Calendars(ContentBase base) {
+        this.base = base;
+        this.cover = base.edition().value().underPlastic().flatMap(Warmth::gain);
+    }
+
+    /** Near an office's own station; nowhere when the base lacks it. */
+    public Place near(Office office) {
+        return new Place(Stream.ofNullable(base.stations().get(office.station())).map(Placed::value)
+                .toList());
+    }
+
+    /** All over the region: the stations that its offices name. */
+    public Place region() {
+        return new Place(base.offices().values().stream().map(office -> office.value().station())
+                .collect(java.util.stream.Collectors.toCollection(TreeSet::new)).stream()
+                .map(base.stations()::get).filter(Objects::nonNull).map(Placed::value).toList());
+    }
+
+    /** Each station that an office names, by itself. */
+    public List<Place> places() {
+        return region().stations().stream().map(station -> new Place(List.of(station))).toList();
+    }
+
+    /** The offices that a station's calendar is for. */
+    public List<Office> officesNear(Station station) {
+        return base.offices().values().stream().map(Placed::value)
+                .filter(office -> office.station().equals(station.id())).toList();
+    }
+
+    /** The calendar of a guide: of its entries, on its crops, for its readers. */
+    public GuideCalendar of(Guide guide, Place place) {
+        return new GuideCalendar(place, guide.audience() == Audience.TUNNEL, guide.entries().stream()
+                .map(base.pests()::get).filter(Objects::nonNull)
+                .map(pest -> of(pest.value(), guide.crops(), guide.audience(), place)).toList());
+    }
+
+    /** The calendar of a crop in the open: of all entries that harm it. */
+    public GuideCalendar of(Crop crop, Place place) {
+        return new GuideCalendar(place, false, base.pests().values().stream().map(Placed::value)
+                .filter(pest -> pest.crops().contains(crop.id()))
+                .map(pest -> of(pest, List.of(crop.id()), Audience.FIELD, place)).toList());
+    }
+
+    /**
+     * The calendar of one entry.
+     *
+     * @param crops ids of the crops that matter; empty for all of the entry's
+     * @param audience under plastic, for those who grow there
+     */
+    public EntryCalendar of(PestEntry entry, List<String> crops, Audience audience, Place place) {
+        List<Monitoring> looks = entry.monitoringFor(audience);
+        List<Crop> grown = entry.crops().stream().filter(crop -> crops.isEmpty() || crops.contains(crop))
+                .map(base.crops()::get).filter(Objects::nonNull).map(Placed::value).toList();
+        List<EntryCalendar.Look> windows = LookWindows.of(looks, grown, audience == Audience.TUNNEL);
+        return new EntryCalendar(entry, windows, expected(looks, audience == Audience.TUNNEL, place));
+    }
+
+    /** The events of an entry for all readers; under plastic none has a date unless the edition says how. */
+    public List<Expected> events(PestEntry entry, boolean underPlastic, Place place) {
+        return expected(entry.monitoring(), underPlastic, place);
+    }
+
+    /** Whether dates can be given for what stands under plastic. */
+    public boolean knowsPlastic() {
+        return cover.isPresent();
+    }
+
+    private List<Expected> expected(List<Monitoring> looks, boolean underPlastic, Place place) {
+        List<Expected> expected = new ArrayList<>();
+        boolean known = !underPlastic || cover.isPresent();
+        for (Monitoring look : looks) {
+            List<DegreeDayEvent> events = look.season().map(Season::events).orElse(List.of());
+            for (DegreeDayEvent event : events) {
+                if (expected.stream().noneMatch(other -> other.event().equals(event))) {
+                    expected.add(new Expected(event, known ? warmth.dates(event, events, place.stations(),
+                            cover.filter(gain -> underPlastic)) : Optional.empty()));
+                }
+            }
+        }
+        return List.copyOf(expected);
+    }
+}
