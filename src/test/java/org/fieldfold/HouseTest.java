@@ -39,15 +39,17 @@ class HouseTest {
         MAY_USE.put("output", List.of("report"));
         MAY_USE.put("entry", List.of("source", "prose", "scouting", "fold"));
         MAY_USE.put("translation", List.of("source", "prose", "entry"));
+        MAY_USE.put("calendar", List.of("scouting", "entry"));
         MAY_USE.put("content", List.of("source", "prose", "scouting", "fold", "entry", "translation",
                 "report"));
         MAY_USE.put("edition", List.of("source", "prose", "scouting", "entry", "translation", "report"));
-        MAY_USE.put("check", List.of("source", "prose", "scouting", "fold", "entry", "translation"));
-        MAY_USE.put("manuscript", List.of("source", "prose", "scouting", "entry", "edition"));
+        MAY_USE.put("check", List.of("source", "prose", "scouting", "fold", "entry", "calendar",
+                "translation"));
+        MAY_USE.put("manuscript", List.of("source", "prose", "scouting", "entry", "calendar", "edition"));
         MAY_USE.put("typeset", List.of("source", "prose", "fold", "manuscript"));
         MAY_USE.put("pdf", List.of("fold", "manuscript", "typeset"));
-        MAY_USE.put("handbook",
-                List.of("source", "prose", "scouting", "entry", "edition", "manuscript", "report"));
+        MAY_USE.put("handbook", List.of("source", "prose", "scouting", "entry", "calendar", "edition",
+                "manuscript", "report"));
     }
 
     /** Libraries that stay behind one package each. */
