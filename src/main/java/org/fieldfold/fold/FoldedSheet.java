@@ -19,20 +19,23 @@ record FoldedSheet(FoldScheme scheme, List<Joint> joints, List<Crease> creases, 
         List<Crease> creases = new ArrayList<>();
         List<List<Pile.Made>> made = new ArrayList<>();
         Pile pile = Pile.flat(scheme);
-        for (FoldStep step : scheme.steps()) {
-            if (step instanceof FoldStep.Folds folds) {
+        int step = 0;
+        for (FoldStep movement : scheme.steps()) {
+            if (movement instanceof FoldStep.Folds folds) {
                 List<Pile.Made> undo = new ArrayList<>();
                 for (Fold fold : folds.folds()) {
                     requireUnfolded(scheme, creases, fold.line());
                     Pile.Made plan = pile.plan(fold);
                     Pile folded = pile.fold(plan);
-                    creases.addAll(creasesOf(pile, folded, joints, fold));
+                    step++;
+                    creases.addAll(creasesOf(pile, folded, joints, fold, step));
                     undo.add(plan);
                     pile = folded;
                 }
                 made.add(List.copyOf(undo));
-            } else if (step instanceof FoldStep.Gather gather) {
-                pile = gather(scheme, pile, joints, creases, gather);
+            } else if (movement instanceof FoldStep.Gather gather) {
+                step++;
+                pile = gather(scheme, pile, joints, creases, gather, step);
             }
         }
         FoldedSheet sheet = new FoldedSheet(scheme, joints, List.copyOf(creases), List.copyOf(made), pile);
@@ -48,21 +51,22 @@ record FoldedSheet(FoldScheme scheme, List<Joint> joints, List<Crease> creases, 
     }
 
     /** A joint is creased by a fold that turns one of its panels and leaves the other. */
-    private static List<Crease> creasesOf(Pile before, Pile after, List<Joint> joints, Fold fold) {
+    private static List<Crease> creasesOf(Pile before, Pile after, List<Joint> joints, Fold fold,
+            int step) {
         List<Crease> creases = new ArrayList<>();
         for (Joint joint : joints) {
             PlacedPanel low = before.at(joint.low());
             boolean lowTurned = low.faceUp() != after.at(joint.low()).faceUp();
             boolean highTurned = before.at(joint.high()).faceUp() != after.at(joint.high()).faceUp();
             if (lowTurned != highTurned) {
-                creases.add(new Crease(joint, fold.over() == low.faceUp()));
+                creases.add(new Crease(joint, fold.over() == low.faceUp(), step, low.faceUp()));
             }
         }
         return creases;
     }
 
     private static Pile gather(FoldScheme scheme, Pile pile, List<Joint> joints, List<Crease> creases,
-            FoldStep.Gather gather) {
+            FoldStep.Gather gather, int step) {
         for (FoldStep.Bend bend : gather.bends()) {
             requireUnfolded(scheme, creases, bend.line());
         }
@@ -76,7 +80,7 @@ record FoldedSheet(FoldScheme scheme, List<Joint> joints, List<Crease> creases, 
                             + " and " + joint.high());
                 }
                 if (meant) {
-                    bent.add(new Crease(joint, bend.valley()));
+                    bent.add(new Crease(joint, bend.valley(), step, false));
                 }
             }
         }

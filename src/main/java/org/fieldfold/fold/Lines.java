@@ -42,8 +42,9 @@ record Lines(FoldedSheet sheet, PageGeometry pages, double[] xs, double[] ys) {
     private FoldLine fold(Side side, Crease first, Crease last) {
         PageGeometry.Box box = pages.onPage(side,
                 along(first.joint().line(), first.joint().band(), last.joint().band() + 1));
-        return new FoldLine(side, box.x1(), box.y1(), box.x2(), box.y2(),
-                first.valley() == pages.showsUpper(side));
+        boolean valley = first.valley() == pages.showsUpper(side);
+        return new FoldLine(side, box.x1(), box.y1(), box.x2(), box.y2(), valley, first.step(),
+                !first.plain() ? FoldLine.Move.ALONG : valley ? FoldLine.Move.OVER : FoldLine.Move.UNDER);
     }
 
     private PageGeometry.Box along(GridLine line, int from, int to) {

@@ -126,6 +126,29 @@ final class Band {
         return at.isPresent();
     }
 
+    /**
+     * Writes words right beside a place, behind it or else before it; says whether there is room.
+     *
+     * @param away from the place to the words
+     */
+    boolean writeBeside(String text, double at, double away) {
+        double width = width(text);
+        for (double from : new double[] {at + away, at - away - width}) {
+            if (isFree(from, from + width)) {
+                type(from, feetOut() ? FEET_OUT : HEAD_OUT, text);
+                // what is written next must not be read on with it
+                take(from, from + width + 2 * GAP);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean isFree(double from, double to) {
+        return taken.stream().noneMatch(one -> one.from < to + GAP && from - GAP < one.to)
+                && folds.stream().noneMatch(one -> one.from < to + 1 && from - 1 < one.to);
+    }
+
     double width(String text) {
         return metrics.width(Face.REGULAR, text) * TYPE / 1000;
     }

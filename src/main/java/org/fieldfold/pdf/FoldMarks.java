@@ -10,7 +10,9 @@ import org.fieldfold.typeset.Mark;
  * Shows where a side is folded and cut: unbroken marks for valleys, broken ones for mountains, long dashes
  * for cuts.
  */
-record FoldMarks(PanelWriter writer, Bands bands, double sheetHeight) {
+record FoldMarks(PanelWriter writer, Bands bands, double sheetHeight, SheetWords words) {
+    /** From a mark to its number. */
+    private static final double BESIDE = 2;
     /** From here inwards, which a printer without a white edge shows too. */
     private static final double OUTSIDE = 4;
     /**
@@ -30,6 +32,25 @@ record FoldMarks(PanelWriter writer, Bands bands, double sheetHeight) {
         }
     }
 
+    /**
+     * Says as the how manyth fold a line is made, once, where it reaches an edge of the sheet; the marks of
+     * all folds must be there before. A line that is passed over is made with another of the same number.
+     */
+    void step(FoldLine fold) {
+        boolean level = fold.y1() == fold.y2();
+        if (!write(fold, fold.x1(), fold.y1(), level)) {
+            write(fold, fold.x2(), fold.y2(), level);
+        }
+    }
+
+    private boolean write(FoldLine fold, double x, double y, boolean level) {
+        return bands.at(x, y, level).filter(band -> {
+            double at = band.level() ? x : sheetHeight - y;
+            return band.writeBeside(words.step(fold), at, BESIDE)
+                    || band.writeBeside(Integer.toString(fold.step()), at, BESIDE);
+        }).isPresent();
+    }
+
     /** Drawn from the inside out, so that a broken mark begins with a dash that every printer shows. */
     private void end(double x, double y, double towardsX, double towardsY) {
         double length = StrictMath.hypot(towardsX - x, towardsY - y);
@@ -43,7 +64,7 @@ record FoldMarks(PanelWriter writer, Bands bands, double sheetHeight) {
     }
 
     /** A cut is shown whole: it runs between panels, where nothing else is printed. */
-    void cut(CutLine cut, String words) {
+    void cut(CutLine cut) {
         writer.dashes(5, 2);
         line(cut.x1(), cut.y1(), cut.x2(), cut.y2());
         writer.dashes();
@@ -54,9 +75,10 @@ record FoldMarks(PanelWriter writer, Bands bands, double sheetHeight) {
         if (level) {
             double x = Math.min(cut.x1(), cut.x2()) + Band.INNER;
             writer.draw(new Mark.Words(x, cut.y1() - ABOVE_CUT, Face.REGULAR, Band.TYPE, Mark.Ink.BLACK,
-                    words, Optional.empty()));
+                    words.cut(), Optional.empty()));
         } else {
-            writer.rising(cut.x1() - ABOVE_CUT, Math.max(cut.y1(), cut.y2()) - Band.INNER, Band.TYPE, words);
+            writer.rising(cut.x1() - ABOVE_CUT, Math.max(cut.y1(), cut.y2()) - Band.INNER, Band.TYPE,
+                    words.cut());
         }
     }
 

@@ -3,6 +3,7 @@ package org.fieldfold.pdf;
 import java.util.List;
 import java.util.Optional;
 import org.fieldfold.fold.FlipEdge;
+import org.fieldfold.fold.FoldLine;
 import org.fieldfold.fold.Imposition;
 import org.fieldfold.fold.Side;
 import org.fieldfold.typeset.Mark;
@@ -40,8 +41,8 @@ final class Furniture {
                 PanelFrame.page(imposition.sheetWidth(), imposition.sheetHeight()));
         Furniture furniture = new Furniture(sheet, page, writer);
         furniture.crosses();
-        furniture.foldsAndCuts();
         turn.ifPresent(found -> furniture.bands.take(found.box()));
+        furniture.foldsAndCuts();
         if (page.side() == Side.FRONT) {
             furniture.bar();
         }
@@ -81,10 +82,11 @@ final class Furniture {
     }
 
     private void foldsAndCuts() {
-        FoldMarks marks = new FoldMarks(writer, bands, imposition.sheetHeight());
-        imposition.foldLines().stream().filter(fold -> fold.side() == side).forEach(marks::fold);
-        imposition.cuts().stream().filter(cut -> cut.side() == side).forEach(cut -> marks.cut(cut,
-                words.cut()));
+        FoldMarks marks = new FoldMarks(writer, bands, imposition.sheetHeight(), words);
+        List<FoldLine> folds = imposition.foldLines().stream().filter(fold -> fold.side() == side).toList();
+        folds.forEach(marks::fold);
+        imposition.cuts().stream().filter(cut -> cut.side() == side).forEach(marks::cut);
+        folds.forEach(marks::step);
     }
 
     private void bar() {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.fieldfold.fold.FlipEdge;
+import org.fieldfold.fold.FoldLine;
 import org.fieldfold.fold.FoldScheme;
 import org.fieldfold.fold.FoldException;
 import org.fieldfold.fold.FoldSchemes;
@@ -126,6 +127,46 @@ class FurnitureTest {
                 }
             });
         }
+    }
+
+    private static String words(List<DrawnPage.Thing> page) {
+        StringBuilder words = new StringBuilder();
+        page.forEach(thing -> words.append(thing.text()));
+        return words.toString();
+    }
+
+    /** Whoever folds finds every fold's number on the side that lies up, whichever it is. */
+    @Test
+    void everyFoldHasItsNumberOnBothSides() throws IOException {
+        for (Imposition imposition : all()) {
+            List<List<DrawnPage.Thing>> pages = draw(imposition, "en");
+            int last = imposition.foldLines().stream().mapToInt(FoldLine::step).max().orElseThrow();
+            for (int page = 0; page < pages.size(); page++) {
+                for (int step = 1; step <= last; step++) {
+                    assertTrue(words(pages.get(page)).contains("fold " + step), imposition.scheme().id() + " "
+                            + imposition.paper() + " page " + page + ": fold " + step);
+                }
+            }
+        }
+    }
+
+    /**
+     * The letter fold: the flap at the right of the inside first, then the left over it; seen from the
+     * outside both go under, and left and right are exchanged (common practice, no source).
+     */
+    @Test
+    void theLetterFoldIsNumberedAsItIsFolded() throws IOException {
+        Imposition letter = SampleGuide.imposition("letter", Paper.LETTER, FlipEdge.SHORT);
+        List<List<DrawnPage.Thing>> pages = draw(letter, "en");
+        assertEquals(7.375 * 72, placeOf("fold 1 over", pages.get(1)), 4);
+        assertEquals(3.6875 * 72, placeOf("fold 2 over", pages.get(1)), 4);
+        assertEquals(3.625 * 72, placeOf("fold 1 under", pages.get(0)), 4);
+        assertEquals(7.3125 * 72, placeOf("fold 2 under", pages.get(0)), 4);
+    }
+
+    private static double placeOf(String text, List<DrawnPage.Thing> page) {
+        List<DrawnPage.Thing> glyphs = page.stream().filter(thing -> !thing.text().isEmpty()).toList();
+        return glyphs.get(words(glyphs).indexOf(text)).box().getMinX();
     }
 
     /**
