@@ -154,9 +154,14 @@ public sealed interface Block {
         }
     }
 
-    /** A table with a header row; rows are as long as the header. */
+    /**
+     * A table with a header row; rows are as long as the header.
+     *
+     * @param brief rows that may stand instead where room is short; empty when there is no shorter form
+     * @param spare whether it is left out where there is no room at all: the words before it say enough
+     */
     record Grid(String caption, List<List<Run>> header, List<List<List<Run>>> rows,
-            Span origin) implements Block {
+            List<List<List<Run>>> brief, boolean spare, Span origin) implements Block {
         public Grid {
             for (List<List<Run>> row : rows) {
                 if (row.size() != header.size()) {
@@ -164,6 +169,11 @@ public sealed interface Block {
                             + " columns in " + caption);
                 }
             }
+        }
+
+        /** A table that always stands whole. */
+        public Grid(String caption, List<List<Run>> header, List<List<List<Run>>> rows, Span origin) {
+            this(caption, header, rows, List.of(), false, origin);
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.DegreeDayEvent;
 import org.fieldfold.entry.Monitoring;
 import org.fieldfold.entry.PestEntry;
@@ -22,11 +23,13 @@ import org.fieldfold.source.Span;
  * Writes how to count and when it pays to act. Numbers come from {@code scouting}; nothing is computed here.
  */
 final class CountWriter {
+    private final ContentBase base;
     private final Placed<PestEntry> placed;
     private final PestEntry entry;
     private final Reader reader;
 
-    CountWriter(Placed<PestEntry> placed, Reader reader) {
+    CountWriter(ContentBase base, Placed<PestEntry> placed, Reader reader) {
+        this.base = base;
         this.placed = placed;
         this.entry = placed.value();
         this.reader = reader;
@@ -34,9 +37,15 @@ final class CountWriter {
 
     List<Block> blocks() {
         List<Block> blocks = new ArrayList<>(numbers());
-        howTo(counted()).ifPresent(blocks::add);
+        List<Threshold> counted = counted();
+        for (int i = 0; i < counted.size(); i++) {
+            blocks.addAll(i == 0 ? 1 : blocks.size(), stops(counted.get(i)));
+        }
+        howTo(counted).ifPresent(blocks::add);
         blocks.addAll(uncounted());
+        blocks.addAll(prices());
         events().ifPresent(blocks::add);
+        blocks.addAll(heat());
         return blocks;
     }
 
@@ -79,6 +88,24 @@ final class CountWriter {
 
     private List<Threshold> counted() {
         return leading(entry.thresholds().stream().filter(reader::concerns).filter(this::hasCard).toList());
+    }
+
+    /** The plan by which a count may stop early; none where there is none. */
+    List<Block> stops(Threshold threshold) {
+        String counted = threshold.counted().orElse(entry.names().common());
+        return new StopTables(reader.phrases()).of(threshold, counted, at(threshold, "stop-early"));
+    }
+
+    private List<Block> prices() {
+        PriceTables tables = new PriceTables(base, entry, reader.phrases());
+        return entry.thresholds().stream().filter(reader::concerns).flatMap(threshold ->
+                tables.of(threshold, at(threshold, "injury-level")).stream()).toList();
+    }
+
+    private List<Block> heat() {
+        List<DegreeDayEvent> events = entry.monitoringFor(reader.audience()).stream()
+                .flatMap(look -> look.season().stream()).flatMap(season -> season.events().stream()).toList();
+        return new HeatTables(reader.phrases()).of(events, placed.at("monitoring"));
     }
 
     boolean hasCard(Threshold threshold) {

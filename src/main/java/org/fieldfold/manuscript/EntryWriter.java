@@ -33,7 +33,7 @@ final class EntryWriter {
         looks.lookAlikes().ifPresent(blocks::add);
         entry.year().filter(year -> !reader.pocket()).ifPresent(year ->
                 blocks.add(new Block.Paragraph(reader.read(year), List.of(), placed.at("year"))));
-        blocks.addAll(new CountWriter(placed, reader).blocks());
+        blocks.addAll(new CountWriter(base, placed, reader).blocks());
         blocks.addAll(new TierWriter(base, placed, reader).blocks());
         spare(placed).ifPresent(block -> {
             blocks.add(new Block.Divider(block.origin()));

@@ -56,7 +56,7 @@ public final class PosterWriter {
 
     private Block card(Placed<PestEntry> placed, Reader reader) {
         PestEntry pest = placed.value();
-        CountWriter counts = new CountWriter(placed, reader);
+        CountWriter counts = new CountWriter(base, placed, reader);
         List<Block> numbers = counts.numbers();
         Optional<Block.Plate> plate = base.figuresOf(pest.id(), pest.figures(), pest.stages()).stream()
                 .findFirst().map(figure -> LooksWriter.plate(figure, phrases));

@@ -7,6 +7,7 @@ package org.fieldfold.typeset;
  * <ul>
  *   <li>{@link #OVER} for each half line that does not fit;
  *   <li>{@link #DROPPED} for each item left out and {@link #BRIEF} for each block in its short form;
+ *   <li>{@link #SPARED} for a table left out that is not needed, {@link #THINNED} for one with fewer rows;
  *   <li>{@link #SHARED} for each section that begins on a panel with another;
  *   <li>{@link #DIVIDED} for each panel on which a section goes on; {@link #APART} more if what goes on is
  *       not the first tier of control, before which it divides by itself, and {@link #INSIDE} more in the
@@ -21,6 +22,8 @@ final class Cost {
     static final long OVER = 100_000_000;
     static final long DROPPED = 150_000;
     static final long BRIEF = 100_000;
+    static final long SPARED = 45_000;
+    static final long THINNED = 30_000;
     static final long SHARED = 50_000;
     static final long DIVIDED = 20_000;
     static final long APART = 600;

@@ -47,7 +47,17 @@ final class TableSetting {
     }
 
     static Choice set(Block.Grid grid, Stick stick) {
-        return Choice.only(grid.origin(), new TableSetting(grid, stick).strips());
+        List<Choice.Way> ways = new ArrayList<>();
+        ways.add(new Choice.Way(0, false, new TableSetting(grid, stick).strips()));
+        if (!grid.brief().isEmpty()) {
+            Block.Grid brief = new Block.Grid(grid.caption(), grid.header(), grid.brief(), grid.origin());
+            ways.add(new Choice.Way(Cost.THINNED, true, new TableSetting(brief, stick).strips()));
+        }
+        if (grid.spare()) {
+            ways.add(new Choice.Way(Cost.SPARED, true,
+                    List.of(Strip.opening(0, 0, false, (pen, top) -> {}))));
+        }
+        return new Choice(grid.origin(), ways);
     }
 
     /** Of the header, which is told from a heading above it by its size. */
