@@ -27,6 +27,11 @@ public record Manuscript(String id, String title, String language, int year, Str
         return new Manuscript(id, title, language, year, holdsUntil, proof, foot, ink, other, sections);
     }
 
+    /** The same with other sections. */
+    public Manuscript of(List<Section> others) {
+        return new Manuscript(id, title, language, year, holdsUntil, proof, foot, ink, type, others);
+    }
+
     /** Sizes of body type, in points, between which it may be set; the largest that fits is taken. */
     public record TypeRange(double smallest, double largest) {
         public TypeRange {

@@ -3,6 +3,7 @@ package org.fieldfold.manuscript;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import org.fieldfold.entry.EarlyStop;
 import org.fieldfold.entry.Threshold;
 import org.fieldfold.prose.Run;
@@ -13,8 +14,8 @@ import org.fieldfold.source.Span;
 
 /** Writes a plan for stopping early as whole numbers: looked at, let be at most, act at least. */
 final class StopTables {
-    /** Rows of the form that a full panel gets; fewer decisions make no decision worse. */
-    private static final int FEW = 3;
+    /** Decisions that stand side by side on a panel; more stand beneath each other. */
+    private static final int MOST_COLUMNS = 6;
 
     private final Phrases phrases;
 
@@ -34,13 +35,33 @@ final class StopTables {
     }
 
     private Block grid(Threshold threshold, StopTable table, String counted, Span origin) {
-        String when = threshold.when().map(words -> " (" + words + ")").orElse("");
         int more = threshold.stopEarly().orElseThrow().step();
-        List<List<List<Run>>> rows = table.rows().stream().map(StopTables::row).toList();
-        List<List<List<Run>>> few = few(rows);
-        return new Block.Grid(phrases.say("plan.caption", counted + when, more),
-                List.of(head("plan.looked"), head("plan.let-be"), head("plan.act")), rows,
-                few.size() < rows.size() ? few : List.of(), true, origin);
+        String caption = threshold.when().map(when -> phrases.say("plan.caption.when", when, more))
+                .orElseGet(() -> phrases.say("plan.caption", more));
+        List<StopRow> rows = table.rows();
+        return rows.size() <= MOST_COLUMNS ? new Block.Grid(caption,
+                across("plan.looked", rows, row -> OptionalInt.of(row.units()), true),
+                List.of(across("plan.let-be", rows, StopRow::stopLow, false),
+                        across("plan.act", rows, StopRow::stopHigh, true)), List.of(), true, origin)
+                : new Block.Grid(caption, List.of(head("plan.looked"), head("plan.let-be"), head("plan.act")),
+                        rows.stream().map(StopTables::row).toList(), List.of(), true, origin);
+    }
+
+    /** The whole table in three columns, as a page has room for it. */
+    Block page(Threshold threshold, StopTable table, String counted, Span origin) {
+        String when = threshold.when().map(words -> " (" + words + ")").orElse("");
+        return new Block.Grid(phrases.say("plan.caption.page", counted + when,
+                threshold.stopEarly().orElseThrow().step()),
+                List.of(head("plan.looked"), head("plan.let-be"), head("plan.act")),
+                table.rows().stream().map(StopTables::row).toList(), origin);
+    }
+
+    private List<List<Run>> across(String key, List<StopRow> rows, Function<StopRow, OptionalInt> number,
+            boolean strong) {
+        List<List<Run>> cells = new ArrayList<>();
+        cells.add(head(key));
+        rows.forEach(row -> cells.add(cell(number.apply(row), strong)));
+        return cells;
     }
 
     private List<Run> head(String key) {
@@ -52,18 +73,8 @@ final class StopTables {
                 cell(row.stopHigh(), true));
     }
 
-    private static List<Run> cell(OptionalInt total, boolean act) {
+    private static List<Run> cell(OptionalInt total, boolean strong) {
         String words = total.isPresent() ? String.valueOf(total.getAsInt()) : "–";
-        return List.of(act ? Run.strong(words) : Run.plain(words));
-    }
-
-    /** Every second, third ... row, the last one always. */
-    private static List<List<List<Run>>> few(List<List<List<Run>>> rows) {
-        int step = (rows.size() + FEW - 1) / FEW;
-        List<List<List<Run>>> few = new ArrayList<>();
-        for (int i = (rows.size() - 1) % step; i < rows.size(); i += step) {
-            few.add(rows.get(i));
-        }
-        return few;
+        return List.of(strong ? Run.strong(words) : Run.plain(words));
     }
 }

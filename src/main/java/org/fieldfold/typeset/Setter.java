@@ -65,11 +65,13 @@ public final class Setter {
         return new GatheredGuide(set(manuscript, gathering.slots()), gathering);
     }
 
-    SetGuide setOn(Manuscript manuscript, List<Frame> frames) {
+    SetGuide setOn(Manuscript written, List<Frame> frames) {
         if (frames.isEmpty()) {
-            throw new IllegalArgumentException("no panels to set " + manuscript.id() + " on");
+            throw new IllegalArgumentException("no panels to set " + written.id() + " on");
         }
-        double smallest = manuscript.type().smallest();
+        double smallest = written.type().smallest();
+        Manuscript manuscript = SpareTables.kept(written, trial -> new Planner(trial,
+                stick(trial, frames, smallest)).plan(frames, false, "", planned).over());
         double size = Math.max(smallest, manuscript.type().largest());
         String suspect = "";
         while (true) {
