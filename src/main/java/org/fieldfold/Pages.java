@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.fieldfold.calendar.Calendars;
 import org.fieldfold.content.ContentSchema;
 import org.fieldfold.content.OpenData;
 import org.fieldfold.entry.ContentBase;
@@ -28,8 +29,11 @@ final class Pages {
     static Pages of(ContentBase base, List<Finding> findings, List<FitRow> fit, boolean proof) {
         Pages pages = new Pages();
         for (String language : base.edition().value().languages()) {
-            for (HandbookFile file : Handbook.write(TranslatedBase.in(base, language),
-                    Phrases.in(language), proof)) {
+            ContentBase said = TranslatedBase.in(base, language);
+            Phrases phrases = Phrases.in(language);
+            Calendars calendars = new Calendars(said);
+            pages.byPath.putAll(OfficeCalendars.in(said, calendars, phrases));
+            for (HandbookFile file : Handbook.write(said, phrases, proof)) {
                 pages.byPath.put(file.path(), file.bytes());
             }
         }

@@ -104,6 +104,11 @@ public final class Phrases {
         return say("day", day.getDayOfMonth(), say("month." + day.getMonthValue()));
     }
 
+    /** The same in few letters. */
+    public String shortDay(MonthDay day) {
+        return say("day", day.getDayOfMonth(), say("month.short." + day.getMonthValue()));
+    }
+
     /** A date in few letters, as on the foot of a panel. */
     public String shortDate(LocalDate date) {
         return say("date", date.getDayOfMonth(), say("month.short." + date.getMonthValue()), date.getYear());

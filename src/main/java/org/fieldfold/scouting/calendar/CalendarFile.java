@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /**
  * The calendar as a file that a telephone imports: iCalendar, RFC 5545. All entries are whole days and mark
@@ -29,9 +30,12 @@ public record CalendarFile(String product, LocalDate stamp, List<Entry> entries)
      * @param last last day, not before {@code first}
      * @param summary the line that the telephone shows
      * @param description what it shows when touched; may hold line breaks and may be empty
+     * @param categories words to sort by
      */
-    public record Entry(String uid, LocalDate first, LocalDate last, String summary, String description) {
+    public record Entry(String uid, LocalDate first, LocalDate last, String summary, String description,
+            List<String> categories) {
         public Entry {
+            categories = List.copyOf(categories);
             if (uid.isBlank() || summary.isBlank()) {
                 throw new IllegalArgumentException("a calendar entry needs a uid and a summary: " + uid + ", "
                         + summary);
@@ -60,6 +64,10 @@ public record CalendarFile(String product, LocalDate stamp, List<Entry> entries)
             line(out, "SUMMARY:" + escaped(entry.summary()));
             if (!entry.description().isEmpty()) {
                 line(out, "DESCRIPTION:" + escaped(entry.description()));
+            }
+            if (!entry.categories().isEmpty()) {
+                line(out, "CATEGORIES:" + entry.categories().stream().map(CalendarFile::escaped)
+                        .collect(Collectors.joining(",")));
             }
             line(out, "TRANSP:TRANSPARENT");
             line(out, "END:VEVENT");

