@@ -48,8 +48,8 @@ public final class CalendarDownload {
                 expected.bar().ifPresent(bar -> entries.add(event(guide, calendar, row, expected, bar, key)));
             }
         }
-        String product = "-//" + edition.publisher().replace("/", " ") + "//" + edition.title().replace("/", " ")
-                + " " + edition.year() + "//" + phrases.language().toUpperCase(Locale.ROOT);
+        String product = "-//" + edition.publisher().replace("/", " ") + "//"
+                + edition.title().replace("/", " ") + " " + edition.year() + "//" + phrases.language().toUpperCase(Locale.ROOT);
         return new CalendarFile(product, edition.issued(), entries).text();
     }
 
