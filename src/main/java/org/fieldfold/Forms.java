@@ -1,8 +1,10 @@
 package org.fieldfold;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
 import org.fieldfold.entry.Guide;
@@ -35,6 +37,7 @@ final class Forms {
     /** Wide at the sides: a line of some 65 letters, and room for thumbs, a staple and a lamp's edge. */
     private static final Insets PAGE = new Insets(Lengths.points(15), Lengths.points(22), Lengths.points(19),
             Lengths.points(22));
+    private static final List<String> PAPERS = Arrays.stream(Paper.values()).map(Paper::id).toList();
     private static final int MOST_SHEETS = 20;
 
     /**
@@ -67,13 +70,15 @@ final class Forms {
             ContentBase said = TranslatedBase.in(base, language);
             Forms forms = new Forms(said, press, proof);
             for (Placed<Guide> guide : said.guides().values()) {
-                List<String> papers = guide.value().papers();
-                for (String paper : papers.isEmpty() ? edition.papers() : papers) {
+                List<String> wanted = guide.value().papers();
+                List<String> papers = wanted.isEmpty() ? edition.papers() : wanted;
+                for (String paper : papers.stream().filter(PAPERS::contains).toList()) {
                     work.add(() -> forms.of(guide, phrases, paper));
                 }
             }
         }
-        return work.parallelStream().map(Supplier::get).flatMap(List::stream).toList();
+        return Stream.concat(FirstSheets.all(base, press, proof).stream(),
+                work.parallelStream().map(Supplier::get).flatMap(List::stream)).toList();
     }
 
     Forms(ContentBase base, Press press, boolean proof) {

@@ -22,6 +22,7 @@ import org.fieldfold.pdf.Press;
 import org.fieldfold.pdf.PrintJob;
 import org.fieldfold.source.Finding;
 import org.fieldfold.translation.TranslatedBase;
+import org.fieldfold.typeset.PrintMeFirst;
 import org.fieldfold.typeset.SetGuide;
 
 /**
@@ -60,7 +61,7 @@ final class SetGuides {
 
     /** Sets every copy of every guide. */
     static SetGuides of(ContentBase base, boolean proof) {
-        Map<String, byte[]> figures = new HashMap<>();
+        Map<String, byte[]> figures = new HashMap<>(PrintMeFirst.figures());
         for (Placed<Figure> figure : base.figures().values()) {
             figures.put(figure.value().id(), figure.value().bytes());
         }

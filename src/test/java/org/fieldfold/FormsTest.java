@@ -20,6 +20,10 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.fieldfold.content.BaseLoader;
 import org.fieldfold.entry.ContentBase;
+import org.fieldfold.fold.FlipEdge;
+import org.fieldfold.fold.Imposition;
+import org.fieldfold.fold.PanelSlot;
+import org.fieldfold.fold.Side;
 import org.fieldfold.manuscript.LargePrint;
 import org.fieldfold.pdf.Conformance;
 import org.fieldfold.pdf.PdfJudge;
@@ -27,6 +31,7 @@ import org.fieldfold.pdf.Press;
 import org.fieldfold.pdf.PrintedType;
 import org.fieldfold.source.Finding;
 import org.fieldfold.typeset.Mark;
+import org.fieldfold.typeset.PrintMeFirst;
 import org.fieldfold.typeset.SetPanel;
 import org.fieldfold.typeset.Tag;
 import org.junit.jupiter.api.BeforeAll;
@@ -43,7 +48,7 @@ class FormsTest {
     @BeforeAll
     static void print() throws IOException {
         base = BaseLoader.load(Path.of("content")).base().orElseThrow();
-        Map<String, byte[]> figures = new HashMap<>();
+        Map<String, byte[]> figures = new HashMap<>(PrintMeFirst.figures());
         base.figures().values().forEach(figure ->
                 figures.put(figure.value().id(), figure.value().bytes()));
         press = Press.of(figures);
@@ -189,6 +194,96 @@ class FormsTest {
                     .filter(words -> words.ink().equals(Mark.Ink.WHITE) && words.text().matches("[0-9]+ ?"))
                     .mapToDouble(Mark.Words::size).max().orElse(0);
             assertTrue(largest >= 36, form.path() + ": numbers of " + largest);
+        }
+    }
+
+    @Test
+    void everyPaperAndEveryOfficeHasASheetToPrintFirst() throws IOException {
+        List<String> expected = new ArrayList<>();
+        for (String paper : List.of("letter", "a4")) {
+            expected.add("foldouts/print-me-first.en." + paper);
+        }
+        base.offices().values().forEach(office -> expected.add("offices/" + office.value().id()
+                + "/print-me-first." + office.value().paper()));
+        for (String path : expected) {
+            for (String flip : List.of("", ".long-edge")) {
+                byte[] pdf = PRINTED.get(path + flip + ".pdf");
+                assertTrue(pdf != null, path);
+                try (PDDocument document = Loader.loadPDF(pdf)) {
+                    assertEquals(2, document.getNumberOfPages());
+                    assertEquals(flip.isEmpty() ? "DuplexFlipShortEdge" : "DuplexFlipLongEdge",
+                            document.getDocumentCatalog().getViewerPreferences().getDuplex());
+                }
+            }
+        }
+        assertEquals(List.of(), Conformance.failures(PRINTED.get("foldouts/print-me-first.en.letter.pdf")));
+        assertEquals(List.of(), Conformance.failures(
+                PRINTED.get("offices/saltmere/print-me-first.a4.long-edge.pdf")));
+    }
+
+    /** Where a place of a panel lies on the front of its sheet, seen through the paper from the front. */
+    private static double[] through(Imposition sheet, PanelSlot slot, double x, double y) {
+        boolean turned = slot.rotation() == 180;
+        double[] page = {turned ? sheet.sheetWidth() - x : x, turned ? sheet.sheetHeight() - y : y};
+        if (slot.side() == Side.FRONT) {
+            return page;
+        }
+        // lying pages: about the short edge like a leaf, about the long edge head over heels
+        return sheet.flip() == FlipEdge.SHORT ? new double[] {sheet.sheetWidth() - page[0], page[1]}
+                : new double[] {page[0], sheet.sheetHeight() - page[1]};
+    }
+
+    /** Rings and cross, both arrows: in the same place of the paper, whichever edge it is turned on. */
+    @Test
+    void whatBelongsTogetherLiesOnEachOtherOnASheetThatIsRight() {
+        int seen = 0;
+        for (Forms.Form form : forms) {
+            if (!form.path().contains("print-me-first")) {
+                continue;
+            }
+            Imposition sheet = form.job().imposition();
+            List<SetPanel> panels = form.job().guide().panels();
+            List<Mark.Box> rings = panels.get(0).marks().stream().filter(Mark.Box.class::isInstance)
+                    .map(Mark.Box.class::cast).filter(box -> box.outline().isPresent()).toList();
+            assertEquals(6, rings.size());
+            List<double[]> centres = new ArrayList<>();
+            for (int i = 0; i < rings.size(); i++) {
+                Mark.Box ring = rings.get(i);
+                centres.add(through(sheet, sheet.slot(1), ring.x() + ring.width() / 2,
+                        ring.y() + ring.height() / 2));
+                // the middle of the line is 1 mm further out each time
+                assertEquals((i + 1) * 72 / 25.4, ring.width() / 2, 1e-6);
+            }
+            List<Mark.Stroke> cross = panels.get(1).marks().stream().filter(Mark.Stroke.class::isInstance)
+                    .map(Mark.Stroke.class::cast).filter(stroke -> stroke.width() == 0.7).toList();
+            assertEquals(2, cross.size());
+            cross.forEach(arm -> centres.add(through(sheet, sheet.slot(2), (arm.x1() + arm.x2()) / 2,
+                    (arm.y1() + arm.y2()) / 2)));
+            centres.forEach(centre -> assertArrayEquals(centres.get(0), centre, 1e-6, form.path()));
+            List<double[]> points = new ArrayList<>();
+            for (SetPanel panel : panels) {
+                Mark.Shape arrow = panel.marks().stream().filter(Mark.Shape.class::isInstance)
+                        .map(Mark.Shape.class::cast).findFirst().orElseThrow();
+                points.add(through(sheet, sheet.slot(panel.reading()), arrow.points().get(0),
+                        arrow.points().get(1)));
+            }
+            assertArrayEquals(points.get(0), points.get(1), 1e-6, form.path());
+            seen++;
+        }
+        assertEquals(14, seen);
+    }
+
+    @Test
+    void theBarsToMeasureAre100MillimetresLong() {
+        for (Forms.Form form : forms) {
+            if (form.path().contains("print-me-first")) {
+                List<Double> bars = form.job().guide().panels().get(0).marks().stream()
+                        .filter(Mark.Stroke.class::isInstance).map(Mark.Stroke.class::cast)
+                        .filter(stroke -> stroke.width() == 1.1).map(stroke -> Math.hypot(
+                                stroke.x2() - stroke.x1(), stroke.y2() - stroke.y1())).toList();
+                assertEquals(2, bars.size());
+                bars.forEach(bar -> assertEquals(100 * 72 / 25.4, bar, 1e-9));
+            }
         }
     }
 

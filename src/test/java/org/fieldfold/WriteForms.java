@@ -13,6 +13,7 @@ import org.fieldfold.content.BaseLoader;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.pdf.Press;
+import org.fieldfold.typeset.PrintMeFirst;
 
 /** Prints all forms of some guides into a folder, to be looked at: {@code WriteForms target/forms potato}. */
 final class WriteForms {
@@ -22,7 +23,7 @@ final class WriteForms {
     public static void main(String[] arguments) throws IOException {
         Path folder = Files.createDirectories(Path.of(arguments[0]));
         ContentBase base = BaseLoader.load(Path.of("content")).base().orElseThrow();
-        Map<String, byte[]> figures = new HashMap<>();
+        Map<String, byte[]> figures = new HashMap<>(PrintMeFirst.figures());
         base.figures().values().forEach(figure ->
                 figures.put(figure.value().id(), figure.value().bytes()));
         Press press = Press.of(figures);
@@ -31,6 +32,7 @@ final class WriteForms {
             forms.addAll(new Forms(base, press, false).of(base.guides().get(arguments[i]), Phrases.in("en"),
                     "letter"));
         }
+        forms.addAll(FirstSheets.all(base, press, false));
         Set<Integer> characters = new TreeSet<>();
         forms.forEach(form -> characters.addAll(form.job().characters()));
         press.freeze(characters);

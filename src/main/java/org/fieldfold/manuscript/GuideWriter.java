@@ -67,7 +67,8 @@ public final class GuideWriter {
         return new Block.Paragraph(List.of(Run.plain(words)), List.of(), origin);
     }
 
-    private List<Run> foot() {
+    /** The caution at the foot of every panel and page. */
+    public List<Run> foot() {
         Line line = Line.of().strong(phrases.say("foot.label"));
         edition.notice().ifPresent(notice -> line.plain(" " + phrases.say("foot.demonstration")));
         return line.plain(" " + phrases.say("foot.holds", phrases.shortDate(edition.validUntil())

@@ -80,7 +80,8 @@ public final class PosterWriter {
         Line line = Line.of();
         if (block instanceof Block.Paragraph paragraph && !paragraph.runs().isEmpty()) {
             Run first = paragraph.runs().get(0);
-            line.add(new Run(Phrases.capital(first.text()), first.style(), first.link()));
+            line.add(new Run(Phrases.capital(first.text()), first.style(), first.link(),
+                    first.language()));
             line.add(paragraph.runs().subList(1, paragraph.runs().size()));
         }
         if (block instanceof Block.Grid grid) {

@@ -1,0 +1,93 @@
+package org.fieldfold;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.Edition;
+import org.fieldfold.entry.Office;
+import org.fieldfold.entry.Placed;
+import org.fieldfold.fold.FlipEdge;
+import org.fieldfold.fold.Gathering;
+import org.fieldfold.fold.Imposition;
+import org.fieldfold.fold.Paper;
+import org.fieldfold.manuscript.GuideWriter;
+import org.fieldfold.manuscript.Manuscript;
+import org.fieldfold.manuscript.OfficePanel;
+import org.fieldfold.manuscript.Phrases;
+import org.fieldfold.pdf.Press;
+import org.fieldfold.pdf.PrintJob;
+import org.fieldfold.pdf.SheetWords;
+import org.fieldfold.translation.TranslatedBase;
+import org.fieldfold.typeset.PrintMeFirst;
+import org.fieldfold.typeset.SetGuide;
+
+/** The sheets that are printed before the guides: for every paper, and for every office on its own. */
+final class FirstSheets {
+    private final ContentBase base;
+    private final Press press;
+    private final Optional<String> proof;
+    private final Phrases phrases;
+
+    private FirstSheets(ContentBase base, Press press, boolean proof, Phrases phrases) {
+        this.base = base;
+        this.press = press;
+        this.phrases = phrases;
+        this.proof = proof ? Optional.of(phrases.say("proof")) : Optional.empty();
+    }
+
+    static List<Forms.Form> all(ContentBase base, Press press, boolean proof) {
+        List<Forms.Form> sheets = new ArrayList<>();
+        List<String> languages = base.edition().value().languages();
+        for (String language : languages) {
+            ContentBase said = TranslatedBase.in(base, language);
+            FirstSheets first = new FirstSheets(said, press, proof, Phrases.in(language));
+            OfficePanel publisher = OfficePanel.generic(said.edition());
+            for (Paper paper : papers(said.edition().value().papers())) {
+                sheets.addAll(first.of("foldouts/print-me-first." + language + "." + paper.id(), publisher,
+                        paper));
+            }
+            for (Placed<Office> office : said.offices().values()) {
+                if (firstOf(office.value(), languages).equals(language)) {
+                    for (Paper paper : papers(List.of(office.value().paper()))) {
+                        sheets.addAll(first.of("offices/" + office.value().id() + "/print-me-first."
+                                + paper.id(), OfficePanel.of(office), paper));
+                    }
+                }
+            }
+        }
+        return sheets;
+    }
+
+    /** An office has one such sheet, in the first of its languages that the edition speaks. */
+    private static String firstOf(Office office, List<String> languages) {
+        return office.languages().stream().filter(languages::contains).findFirst().orElse(languages.get(0));
+    }
+
+    /** A proof is built in spite of a paper that there is not: it is left out. */
+    private static List<Paper> papers(List<String> ids) {
+        return Arrays.stream(Paper.values()).filter(paper -> ids.contains(paper.id())).toList();
+    }
+
+    private List<Forms.Form> of(String path, OfficePanel office, Paper paper) {
+        return List.of(of(path + ".pdf", office, PrintMeFirst.sheet(paper, FlipEdge.SHORT)),
+                of(path + ".long-edge.pdf", office, PrintMeFirst.sheet(paper, FlipEdge.LONG)));
+    }
+
+    private Forms.Form of(String path, OfficePanel office, Imposition sheet) {
+        Edition edition = base.edition().value();
+        Manuscript manuscript = new Manuscript("print-me-first", phrases.say("first.title"),
+                phrases.language(), edition.year(), phrases.date(edition.validUntil()), proof,
+                new GuideWriter(base, phrases).foot(), "#000000", new Manuscript.TypeRange(11, 11),
+                List.of());
+        SetGuide set = PrintMeFirst.set(manuscript, phrases, sheet,
+                office.name() + " · " + office.contact().phone(), office.origin(), press.metrics(),
+                press.shapes());
+        PrintJob job = new PrintJob(manuscript.title(), edition.title() + ", " + edition.year(),
+                manuscript.language(), manuscript.year(), edition.publisher(), edition.issued(), set,
+                new Gathering(sheet, 1), PrintJob.Surround.FOLDS, SheetWords.in(manuscript.language()),
+                proof);
+        return new Forms.Form(path, sheet.paper().id(), manuscript, job);
+    }
+}
