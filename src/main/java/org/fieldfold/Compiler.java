@@ -28,6 +28,7 @@ import org.fieldfold.entry.Edition;
 import org.fieldfold.output.Manifest;
 import org.fieldfold.output.OutputFile;
 import org.fieldfold.output.OutputFolder;
+import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.Severity;
 
@@ -72,9 +73,10 @@ public final class Compiler {
      *
      * @param folder where it is; empty when errors stood and nothing was built
      * @param whereToLook lines that say where to begin
+     * @param fit how every panel fits; empty when no guide was set
      */
     public record Built(Optional<Path> folder, List<OutputFile> outputs, List<Finding> findings,
-            List<String> whereToLook) {
+            List<FitRow> fit, List<String> whereToLook) {
         public int files() {
             return outputs.size();
         }
@@ -102,7 +104,7 @@ public final class Compiler {
     /** The same, of a base that was read already. */
     static Built compile(Request request, Checked checked, Consumer<String> progress) throws IOException {
         if (checked.base().isEmpty() || !request.proof() && hasError(checked.findings())) {
-            return refused(checked.findings());
+            return refused(checked.findings(), List.of());
         }
         ContentBase base = checked.base().get();
         Edition edition = base.edition().value();
@@ -111,7 +113,7 @@ public final class Compiler {
         SetGuides guides = SetGuides.of(base, request.proof());
         List<Finding> findings = sorted(checked.findings(), guides.findings());
         if (!request.proof() && hasError(findings)) {
-            return refused(findings);
+            return refused(findings, guides.fit());
         }
 
         try (OutputFolder folder = OutputFolder.open(request.out(), String.valueOf(edition.year()))) {
@@ -122,14 +124,14 @@ public final class Compiler {
             pages.join().write(folder);
             List<Finding> rewritten = Reissue.bytes(base, checked.ledgers(), folder.files(), request.proof());
             if (!rewritten.isEmpty()) {
-                return refused(sorted(findings, rewritten));
+                return refused(sorted(findings, rewritten), guides.fit());
             }
             Manifest manifest = new Manifest(edition.year(), VERSION, request.proof(),
                     checked.inputs().stream().filter(file -> !isLaterLedger(file, edition.year()))
                             .map(Compiler::input).toList(), folder.files());
             folder.write("manifest.json", manifest.json().getBytes(StandardCharsets.UTF_8));
             folder.publish();
-            return new Built(Optional.of(folder.target()), folder.files(), List.copyOf(findings),
+            return new Built(Optional.of(folder.target()), folder.files(), List.copyOf(findings), guides.fit(),
                     whereToLook(folder, edition.languages()));
         }
     }
@@ -175,8 +177,8 @@ public final class Compiler {
         return Rulebook.explain(rule);
     }
 
-    private static Built refused(List<Finding> findings) {
-        return new Built(Optional.empty(), List.of(), List.copyOf(findings), List.of());
+    private static Built refused(List<Finding> findings, List<FitRow> fit) {
+        return new Built(Optional.empty(), List.of(), List.copyOf(findings), fit, List.of());
     }
 
     private static boolean hasError(List<Finding> findings) {

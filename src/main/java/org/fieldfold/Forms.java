@@ -16,7 +16,6 @@ import org.fieldfold.fold.Imposition;
 import org.fieldfold.fold.Insets;
 import org.fieldfold.fold.Lengths;
 import org.fieldfold.fold.Paper;
-import org.fieldfold.handbook.FitRow;
 import org.fieldfold.manuscript.GuideWriter;
 import org.fieldfold.manuscript.LargePrint;
 import org.fieldfold.manuscript.Manuscript;
@@ -26,6 +25,7 @@ import org.fieldfold.manuscript.PosterWriter;
 import org.fieldfold.pdf.Press;
 import org.fieldfold.pdf.PrintJob;
 import org.fieldfold.pdf.SheetWords;
+import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
 import org.fieldfold.typeset.GatheredGuide;
 import org.fieldfold.typeset.SetGuide;
@@ -51,9 +51,8 @@ final class Forms {
             return job.guide().findings();
         }
 
-        List<FitRow> fit() {
-            return job.guide().fit().stream().map(panel -> new FitRow(manuscript.id(), paper, panel.reading(),
-                    panel.section(), panel.used(), panel.typeSize(), panel.brief())).toList();
+        List<FitRow> fit(FitRows rows) {
+            return rows.of(manuscript.id(), paper, job.guide());
         }
     }
 

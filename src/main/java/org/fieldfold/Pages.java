@@ -9,12 +9,13 @@ import org.fieldfold.calendar.Calendars;
 import org.fieldfold.content.ContentSchema;
 import org.fieldfold.content.OpenData;
 import org.fieldfold.entry.ContentBase;
-import org.fieldfold.handbook.FitRow;
 import org.fieldfold.handbook.Handbook;
 import org.fieldfold.handbook.HandbookFile;
 import org.fieldfold.handbook.ReviewPage;
 import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.output.OutputFolder;
+import org.fieldfold.report.FitReport;
+import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
 import org.fieldfold.translation.TranslatedBase;
 
@@ -38,6 +39,7 @@ final class Pages {
             }
         }
         pages.byPath.put("review/index.html", ReviewPage.write(base, findings, fit, proof));
+        pages.byPath.put("review/fit.json", FitReport.json(findings, fit).getBytes(StandardCharsets.UTF_8));
         pages.byPath.put("data/entries.json", OpenData.of(base).getBytes(StandardCharsets.UTF_8));
         pages.byPath.put("data/schema.json", ContentSchema.ofBase().getBytes(StandardCharsets.UTF_8));
         return pages;

@@ -16,10 +16,10 @@ import org.fieldfold.entry.Figure;
 import org.fieldfold.entry.Guide;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.fold.FlipEdge;
-import org.fieldfold.handbook.FitRow;
 import org.fieldfold.output.OutputFolder;
 import org.fieldfold.pdf.Press;
 import org.fieldfold.pdf.PrintJob;
+import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
 import org.fieldfold.translation.TranslatedBase;
 import org.fieldfold.typeset.PrintMeFirst;
@@ -37,7 +37,8 @@ final class SetGuides {
     private final Set<Finding> findings = new ConcurrentSkipListSet<>();
     private final Set<Integer> characters = new ConcurrentSkipListSet<>();
 
-    private SetGuides(Press press, List<PrintRun> runs, List<PrintedCopy> offices, List<Forms.Form> forms) {
+    private SetGuides(Press press, List<PrintRun> runs, List<PrintedCopy> offices, List<Forms.Form> forms,
+            Map<String, FitRows> rows) {
         this.press = press;
         this.forms = forms;
         List<PrintedCopy> all = new ArrayList<>();
@@ -49,8 +50,9 @@ final class SetGuides {
         for (int i = 0; i < runs.size(); i++) {
             set.put(runs.get(i), inOrder.get(i));
         }
-        this.fit = Stream.concat(runs.stream().flatMap(run -> rows(run, set.get(run))),
-                forms.stream().flatMap(form -> form.fit().stream())).toList();
+        this.fit = Stream.concat(runs.stream().flatMap(run -> rows.get(run.language()).of(run.heading(),
+                run.paper(), set.get(run)).stream()), forms.stream().flatMap(form ->
+                form.fit(rows.get(form.manuscript().language())).stream())).toList();
         set.values().forEach(guide -> findings.addAll(guide.findings()));
         for (Forms.Form form : forms) {
             findings.addAll(form.findings());
@@ -68,14 +70,17 @@ final class SetGuides {
         Press press = Press.of(figures);
         Edition edition = base.edition().value();
         List<PrintRun> runs = new ArrayList<>();
+        Map<String, FitRows> rows = new HashMap<>();
         for (String language : edition.languages()) {
             ContentBase said = TranslatedBase.in(base, language);
+            rows.put(language, new FitRows(said));
             for (Placed<Guide> guide : said.guides().values()) {
                 papers(guide.value(), edition).forEach(paper ->
                         PrintRun.of(said, guide, language, paper, proof, press).ifPresent(runs::add));
             }
         }
-        return new SetGuides(press, runs, OfficeCopies.of(base, runs), Forms.all(base, press, proof));
+        return new SetGuides(press, runs, OfficeCopies.of(base, runs), Forms.all(base, press, proof),
+                rows);
     }
 
     private static List<String> papers(Guide guide, Edition edition) {
@@ -87,11 +92,6 @@ final class SetGuides {
         String path = "foldouts/" + run.name();
         return List.of(new PrintedCopy(path + ".pdf", run, run.generic(), FlipEdge.SHORT),
                 new PrintedCopy(path + ".long-edge.pdf", run, run.generic(), FlipEdge.LONG));
-    }
-
-    private static Stream<FitRow> rows(PrintRun run, SetGuide set) {
-        return set.fit().stream().map(panel -> new FitRow(run.heading(), run.paper(), panel.reading(),
-                panel.section(), panel.used(), panel.typeSize(), panel.brief()));
     }
 
     private void look(PrintedCopy copy, List<Finding> ofGeneric) {

@@ -29,6 +29,7 @@ import org.fieldfold.pdf.Conformance;
 import org.fieldfold.pdf.PdfJudge;
 import org.fieldfold.pdf.Press;
 import org.fieldfold.pdf.PrintedType;
+import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
 import org.fieldfold.typeset.Mark;
 import org.fieldfold.typeset.PrintMeFirst;
@@ -291,9 +292,10 @@ class FormsTest {
     void theFitReportSaysHowManySheetsWereChosen() {
         Forms.Form potato = named("large-print").stream()
                 .filter(form -> form.path().contains("potato.en.letter")).findFirst().orElseThrow();
-        assertEquals("letter, large print, 5 sheets", potato.fit().get(0).paper());
-        assertEquals(10, potato.fit().size());
-        assertEquals(Optional.empty(), potato.fit().stream().filter(row -> row.brief() > 0).findFirst());
+        List<FitRow> fit = potato.fit(new FitRows(base));
+        assertEquals("letter, large print, 5 sheets", fit.get(0).paper());
+        assertEquals(10, fit.size());
+        assertEquals(Optional.empty(), fit.stream().filter(row -> row.brief() > 0).findFirst());
     }
 
     @Test

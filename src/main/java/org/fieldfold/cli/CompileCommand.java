@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.fieldfold.Compiler;
+import org.fieldfold.report.FitReport;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.FindingPrinter;
 import org.fieldfold.source.Severity;
@@ -29,6 +30,13 @@ final class CompileCommand implements Callable<Integer> {
     @Option(names = "--proof", description = "build although errors stand, with PROOF on every page")
     private boolean proof;
 
+    @Option(names = "--format", paramLabel = "FORM", defaultValue = "text",
+            description = "text, or json for findings and the fit of every panel (default: ${DEFAULT-VALUE})")
+    private Form format;
+
+    /** How it is said what came of a build. */
+    private enum Form { TEXT, JSON }
+
     CompileCommand(Terminal terminal) {
         this.terminal = terminal;
     }
@@ -39,6 +47,16 @@ final class CompileCommand implements Callable<Integer> {
         Compiler.Built built = Compiler.compile(new Compiler.Request(base.content, out, base.asOf, proof),
                 terminal::progress);
         terminal.progressDone();
+        if (format == Form.JSON) {
+            terminal.out().print(FitReport.json(built.findings(), built.fit()));
+        } else {
+            say(built, start);
+        }
+        return built.folder().isEmpty() || built.findings().stream()
+                .anyMatch(finding -> finding.severity() == Severity.ERROR) ? 1 : 0;
+    }
+
+    private void say(Compiler.Built built, long start) {
         FindingPrinter printer = new FindingPrinter(terminal.interactive());
         for (Finding finding : worthSaying(built.findings())) {
             terminal.err().print(printer.print(finding));
@@ -46,7 +64,7 @@ final class CompileCommand implements Callable<Integer> {
         terminal.err().println(FindingPrinter.summary(built.findings()));
         if (built.folder().isEmpty()) {
             terminal.err().println("nothing was built; mend the errors, or build a marked copy with --proof");
-            return 1;
+            return;
         }
         double seconds = (terminal.nanos().getAsLong() - start) / 1e9;
         terminal.out().printf(Locale.ROOT, "%d files in %s, %.1f s%n", built.files(), built.folder().get(),
@@ -54,7 +72,6 @@ final class CompileCommand implements Callable<Integer> {
         for (String line : built.whereToLook()) {
             terminal.out().println("  " + line);
         }
-        return built.findings().stream().anyMatch(finding -> finding.severity() == Severity.ERROR) ? 1 : 0;
     }
 
     private static List<Finding> worthSaying(List<Finding> findings) {

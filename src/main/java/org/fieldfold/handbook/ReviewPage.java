@@ -7,10 +7,12 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.Reviewed;
+import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.FindingPrinter;
 
@@ -115,11 +117,13 @@ public final class ReviewPage {
         cell(String.valueOf(row.panel()));
         cell(row.section());
         long percent = Math.round(row.used() * 100);
-        out.open("td").text(percent + " %" + (row.used() > 1 ? " – too much" : "")).open("meter", "min", "0",
+        out.open("td").text(percent + " %" + (row.over().map(over -> " – too much by " + over.lines()
+                + " lines at " + over.field()).orElse(row.used() > 1 ? " – too much" : ""))).open("meter", "min", "0",
                 "max", "1", "value", decimal(Math.min(1, row.used())), "aria-label", percent + " % filled")
                 .close().close();
         cell(decimal(row.typeSize()) + " pt");
-        cell(row.brief() == 0 ? "–" : String.valueOf(row.brief()));
+        cell(row.brief() == 0 ? "–" : row.forms().stream().filter(FitRow.Form::brief)
+                .map(FitRow.Form::field).collect(Collectors.joining(", ")));
         out.close().line();
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.fieldfold.manuscript.Figures;
 import org.fieldfold.manuscript.Manuscript;
@@ -55,9 +56,7 @@ final class Compositor {
                 draw(spread, panel, sections);
             }
         }
-        if (spread.filling().over() > 0) {
-            model.remarks().add(over(spread));
-        }
+        over(spread).ifPresent(over -> model.remarks().add(finding(spread, over)));
     }
 
     private void draw(Spread spread, int panel, TreeMap<Integer, Tag> sections) {
@@ -94,19 +93,28 @@ final class Compositor {
         Tag tag = sections.isEmpty() ? document : sections.get(sections.lastKey());
         finish(frame, marks, tag, inner ? spread.heads().get(panel) + end : Integer.MAX_VALUE,
                 first.origin());
-        int brief = (int) here.stream().mapToInt(Filling.Placed::block).distinct().filter(block ->
-                spread.block(block).ways().get(spread.filling().ways().get(block)).brief()).count();
-        double taken = (spread.heads().get(panel) + used) * half + foot(frame, first.origin()).units() * half;
+        Optional<SetGuide.Over> over = panel == spread.frames().size() - 1 ? over(spread) : Optional.empty();
+        int units = spread.heads().get(panel) + (over.isPresent() ? spread.capacities().get(panel)
+                + spread.filling().over() : used) + foot(frame, first.origin()).units();
         fits.put(frame.reading(), new SetGuide.PanelFit(frame.reading(),
                 here.isEmpty() ? first.id() : spread.sectionOf(here.get(0).block()).section().id(),
-                Math.min(1, taken / frame.height()), model.size(), brief));
+                over.isPresent() ? units * half / frame.height() : Math.min(1, units * half / frame.height()),
+                model.size(), model.leading().line(), forms(spread, here), over));
     }
 
     /** A panel that no section needs: lines to write on. */
     void drawEmpty(Frame frame, Span origin) {
         finish(frame, new ArrayList<>(), document, 0, origin);
         double used = foot(frame, origin).units() * model.leading().half() / frame.height();
-        fits.put(frame.reading(), new SetGuide.PanelFit(frame.reading(), "", used, model.size(), 0));
+        fits.put(frame.reading(), new SetGuide.PanelFit(frame.reading(), "", used, model.size(),
+                model.leading().line(), List.of(), Optional.empty()));
+    }
+
+    private static List<SetGuide.Form> forms(Spread spread, List<Filling.Placed> here) {
+        return here.stream().map(Filling.Placed::block).distinct()
+                .filter(block -> spread.block(block).ways().stream().anyMatch(Choice.Way::brief))
+                .map(block -> new SetGuide.Form(spread.block(block).origin(), spread.block(block).ways()
+                        .get(spread.filling().ways().get(block)).brief())).toList();
     }
 
     private void head(Spread spread, int panel, List<Filling.Placed> here, Pen pen) {
@@ -148,18 +156,27 @@ final class Compositor {
         panels.put(frame.reading(), new SetPanel(frame.reading(), marks));
     }
 
-    private Finding over(Spread spread) {
+    private static Optional<SetGuide.Over> over(Spread spread) {
+        if (spread.filling().over() == 0) {
+            return Optional.empty();
+        }
         int last = spread.capacities().size() - 1;
         Filling.Placed first = spread.filling().strips().stream()
                 .filter(placed -> placed.panel() == last && placed.bottom() > spread.capacities().get(last))
                 .findFirst().orElseThrow();
-        Section section = spread.sectionOf(first.block()).section();
-        int lines = (spread.filling().over() + 1) / 2;
+        return Optional.of(new SetGuide.Over(spread.sectionOf(first.block()).section().id(),
+                spread.block(first.block()).origin(), (spread.filling().over() + 1) / 2));
+    }
+
+    private Finding finding(Spread spread, SetGuide.Over over) {
+        String section = spread.sections().stream().map(SetSection::section)
+                .filter(one -> one.id().equals(over.section())).findFirst().orElseThrow().name();
+        int lines = over.lines();
+        int panel = spread.frames().get(spread.frames().size() - 1).reading();
         int characters = (int) (lines * spread.stick().measure() / (0.46 * model.size()));
-        return Finding.error(spread.block(first.block()).origin(), SetGuide.OVER,
-                "expected \"" + section.name() + "\" to end on panel " + spread.frames().get(last).reading()
-                + ", found " + lines + (lines == 1 ? " line" : " lines") + " over at " + number(model.size())
-                + " pt, with every text in its short form",
+        return Finding.error(over.origin(), SetGuide.OVER, "expected \"" + section + "\" to end on panel "
+                + panel + ", found " + lines + (lines == 1 ? " line" : " lines") + " over at "
+                + number(model.size()) + " pt, with every text in its short form",
                 "shorten the texts of this panel by about " + (characters + 9) / 10 * 10
                 + " characters, or take a fold scheme with more panels");
     }

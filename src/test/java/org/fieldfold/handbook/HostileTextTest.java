@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import org.fieldfold.entry.ContentBase;
+import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
@@ -41,7 +43,8 @@ class HostileTextTest {
         ContentBase base = Hostile.of(Shipped.BASE);
         Finding finding = Finding.error(base.edition().at("title"), Hostile.TEXT, Hostile.TEXT, Hostile.TEXT);
         assertHarmless(new HandbookFile("review/index.html", ReviewPage.write(base, List.of(finding),
-                List.of(new FitRow(Hostile.TEXT, Hostile.TEXT, 1, Hostile.TEXT, 0.5, 8, 0)), true)));
+                List.of(new FitRow(Hostile.TEXT, Hostile.TEXT, 1, Hostile.TEXT, 0.5, 8, 10,
+                        List.of(new FitRow.Form(Hostile.TEXT, true)), Optional.empty())), true)));
     }
 
     private static void assertHarmless(HandbookFile file) {

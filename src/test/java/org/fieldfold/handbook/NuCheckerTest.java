@@ -9,8 +9,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.fieldfold.manuscript.Phrases;
+import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
 import org.fieldfold.translation.TranslatedBase;
 import org.junit.jupiter.api.Test;
@@ -61,6 +63,7 @@ class NuCheckerTest {
         return ReviewPage.write(Shipped.BASE,
                 List.of(Finding.warning(Shipped.BASE.edition().at("title"), "a-rule",
                         "expected <this>, found that & 'those'", "mend it")), List.of(
-                        new FitRow("potato", "letter", 3, "colorado-potato-beetle", 1.02, 7.5, 2)), true);
+                        new FitRow("potato", "letter", 3, "colorado-potato-beetle", 1.02, 7.5, 10,
+                                List.of(new FitRow.Form("damage/0", true)), Optional.empty())), true);
     }
 }

@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.fieldfold.entry.PestEntry;
 import org.fieldfold.entry.Placed;
+import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
@@ -22,8 +24,10 @@ class ReviewPageTest {
                 Finding.info(ONION_THRIPS.at("names"), "rule-c", "third", ""),
                 Finding.error(LEEK_MOTH.at("thresholds"), "rule-b", "second", "mend it so"),
                 Finding.warning(LEEK_MOTH.at("names"), "rule-a", "first", "")), List.of(
-                new FitRow("onion-family", "letter", 4, "leek-moth", 0.8, 8.25, 1),
-                new FitRow("onion-family", "letter", 5, "onion-thrips", 1.04, 8.25, 3)), proof);
+                new FitRow("onion-family", "letter", 4, "leek-moth", 0.8, 8.25, 10,
+                        List.of(new FitRow.Form("damage/0", true)), Optional.empty()),
+                new FitRow("onion-family", "letter", 5, "onion-thrips", 1.04, 8.25, 10, List.of(),
+                        Optional.of(new FitRow.Over("onion-thrips", "monitoring", ONION_THRIPS.at("monitoring"), 3)))), proof);
     }
 
     @Test
@@ -42,7 +46,7 @@ class ReviewPageTest {
     void putsTheFullestPanelFirstAndSaysThatItIsTooFull() {
         Document page = Html.parse(new HandbookFile("review/index.html", page(false)));
         Element first = Html.classed(page, "over").get(0);
-        assertTrue(first.getTextContent().contains("onion-thrips104 % – too much"), first.getTextContent());
+        assertTrue(first.getTextContent().contains("onion-thrips104 % – too much by 3 lines at monitoring"), first.getTextContent());
     }
 
     @Test
@@ -63,7 +67,9 @@ class ReviewPageTest {
 
     @Test
     void refusesAFitThatCannotBe() {
-        assertThrows(IllegalArgumentException.class, () -> new FitRow("g", "a4", 0, "s", 1, 8, 0));
-        assertThrows(IllegalArgumentException.class, () -> new FitRow("g", "a4", 1, "s", Double.NaN, 8, 0));
+        assertThrows(IllegalArgumentException.class, () -> new FitRow("g", "a4", 0, "s", 1, 8, 10,
+                List.of(), Optional.empty()));
+        assertThrows(IllegalArgumentException.class, () -> new FitRow("g", "a4", 1, "s", Double.NaN, 8, 10,
+                List.of(), Optional.empty()));
     }
 }

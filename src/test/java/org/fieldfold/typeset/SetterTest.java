@@ -212,7 +212,13 @@ class SetterTest {
         SetGuide one = SETTER.setOn(sample(), frames);
         SetGuide two = new Setter(new SourceSans(), Samples.SHAPES).setOn(sample(), frames);
         assertEquals(Reading.tree(one), Reading.tree(two));
-        assertEquals(one.fit(), two.fit());
+        assertEquals(numbers(one), numbers(two));
+    }
+
+    /** All but the places of the texts, which are never the same in samples. */
+    private static List<List<Object>> numbers(SetGuide set) {
+        return set.fit().stream().map(fit -> List.<Object>of(fit.reading(), fit.section(), fit.used(),
+                fit.typeSize(), fit.leading(), fit.brief())).toList();
     }
 
     @Test
