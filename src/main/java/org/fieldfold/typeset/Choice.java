@@ -34,6 +34,11 @@ record Choice(Span origin, List<Way> ways) {
         int heightAtHead() {
             return height() - strips.get(0).gap();
         }
+
+        /** The most half lines of what is set again where it goes on. */
+        int head() {
+            return strips.stream().mapToInt(strip -> strip.head().units()).max().orElse(0);
+        }
     }
 
     Choice {

@@ -85,7 +85,12 @@ final class Compositor {
             Section section = spread.sectionOf(placed.block()).section();
             Tag tag = sections.computeIfAbsent(manuscript.sections().indexOf(section),
                     key -> document.addSection(section.name()));
-            placed.strip().draw().draw(pen(marks, tag, frame), top + (placed.top() + shifts.get(i)) * half);
+            double at = top + (placed.top() + shifts.get(i)) * half;
+            Strip.Head again = placed.strip().head();
+            if (i == 0 && again.units() > 0 && placed.top() == again.units()) {
+                again.draw().draw(pen(marks, tag, frame), at - again.units() * half);
+            }
+            placed.strip().draw().draw(pen(marks, tag, frame), at);
         }
         int end = here.isEmpty() ? 0 : here.get(here.size() - 1).bottom() + shifts.get(here.size() - 1);
         boolean inner = spread.sections().get(0).section().kind() != Section.Kind.COVER && springs.isEmpty();

@@ -80,7 +80,7 @@ final class Fill {
     private Filling search() {
         int tallest = 0;
         for (Choice block : blocks) {
-            tallest += block.ways().stream().mapToInt(Choice.Way::height).max().orElse(0);
+            tallest += block.ways().stream().mapToInt(way -> way.height() + way.head()).max().orElse(0);
         }
         List<State> states = List.of(new State(null, -1, 0, null, 0, 0, 0));
         for (int block = 0; block < blocks.size(); block++) {
@@ -124,13 +124,14 @@ final class Fill {
         if (state.strip != null && state.strip.keep()) {
             return;
         }
+        int head = state.strip == null ? 0 : strip.head().units();
         // what is too tall for one panel may leave it empty and begin on a later one
         long cost = state.cost + strip.breaking();
         for (int panel = state.panel + 1; panel < capacities.length; panel++) {
             int left = panel == state.panel + 1 ? state.used() : 0;
             cost += Cost.empty(capacities[panel - 1] - left);
-            if (strip.units() <= capacities[panel] || panel == capacities.length - 1) {
-                next.offer(new State(state, block, way, strip, panel, 0, cost));
+            if (head + strip.units() <= capacities[panel] || panel == capacities.length - 1) {
+                next.offer(new State(state, block, way, strip, panel, head, cost));
             }
         }
     }

@@ -8,8 +8,18 @@ package org.fieldfold.typeset;
  * @param breaking what it costs to begin a panel with it; see {@link Cost}
  * @param units its height in half lines
  * @param keep whether the next strip stands on the same panel
+ * @param head what is set again above it where its block goes on with it on another panel
  */
-record Strip(int gap, boolean opens, long breaking, int units, boolean keep, Ink draw) {
+record Strip(int gap, boolean opens, long breaking, int units, boolean keep, Ink draw, Head head) {
+    private static final Head NONE = new Head(0, (pen, top) -> {});
+
+    Strip(int gap, boolean opens, long breaking, int units, boolean keep, Ink draw) {
+        this(gap, opens, breaking, units, keep, draw, NONE);
+    }
+
+    /** Said again for the eye alone: read aloud, its block has not been interrupted. */
+    record Head(int units, Ink draw) {}
+
     /** Draws a strip whose upper edge is {@code top} points down the panel. */
     interface Ink {
         void draw(Pen pen, double top);
@@ -26,7 +36,11 @@ record Strip(int gap, boolean opens, long breaking, int units, boolean keep, Ink
     }
 
     Strip kept() {
-        return new Strip(gap, opens, breaking, units, true, draw);
+        return new Strip(gap, opens, breaking, units, true, draw, head);
+    }
+
+    Strip under(Head again) {
+        return new Strip(gap, opens, breaking, units, keep, draw, again);
     }
 
     /** The first strip of a section: a panel may begin here at no cost. */

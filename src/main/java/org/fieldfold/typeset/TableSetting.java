@@ -96,12 +96,14 @@ final class TableSetting {
         }
         Strip head = row(grid.header(), small(), table.in(Tag.Role.TABLE_HEAD), Tag.Role.HEADER_CELL, RULE);
         strips.add(strips.isEmpty() ? Strip.opening(1, head.units(), true, head.draw()) : head.kept());
+        Strip.Head again = new Strip.Head(head.units(), this::headAgain);
         TagSlot body = table.in(Tag.Role.TABLE_BODY);
         for (int i = 0; i < grid.rows().size(); i++) {
             boolean last = i == grid.rows().size() - 1;
             Strip strip = row(grid.rows().get(i), stick.size(), body, Tag.Role.CELL, last ? RULE : HAIRLINE);
             boolean held = !last && (grid.rows().size() <= HELD || i == 0 || i == grid.rows().size() - 2);
-            strips.add(held ? strip.kept() : strip);
+            Strip under = i == 0 ? strip : strip.under(again);
+            strips.add(held ? under.kept() : under);
         }
         return grid.rows().isEmpty() ? unkept(strips) : strips;
     }
@@ -110,6 +112,24 @@ final class TableSetting {
         Strip last = strips.remove(strips.size() - 1);
         strips.add(new Strip(last.gap(), last.opens(), last.breaking(), last.units(), false, last.draw()));
         return strips;
+    }
+
+    /** The header where the table goes on, which is not read a second time. */
+    private void headAgain(Pen pen, double top) {
+        double x = pen.left();
+        int lines = 1;
+        for (int column = 0; column < widths.length; column++) {
+            SetText text = stick.text(grid.header().get(column), Voice.TEXT, small(), widths[column],
+                    grid.origin());
+            for (int i = 0; i < text.count(); i++) {
+                double shift = right[column] ? widths[column] - text.width(i) : 0;
+                text.drawSilent(pen, i, x + shift, stick.leading().baseline(top, 2 * (i + 1)), Mark.Ink.BLACK);
+            }
+            lines = Math.max(lines, text.count());
+            x += widths[column] + gutter;
+        }
+        double y = top + 2 * lines * stick.leading().half();
+        pen.line(pen.left(), y, x - gutter, y, RULE);
     }
 
     private Strip row(List<List<Run>> cells, double size, TagSlot parent, Tag.Role role, double rule) {

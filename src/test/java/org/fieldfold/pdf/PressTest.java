@@ -22,8 +22,10 @@ import org.fieldfold.fold.Imposition;
 import org.fieldfold.fold.Paper;
 import org.fieldfold.typeset.Face;
 import org.fieldfold.typeset.Mark;
+import org.fieldfold.typeset.Samples;
 import org.fieldfold.typeset.SetGuide;
 import org.fieldfold.typeset.SetPanel;
+import org.fieldfold.typeset.Setter;
 import org.fieldfold.typeset.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -55,6 +57,26 @@ class PressTest {
         assertTrue(text.contains("Look for Leptinotarsa decemlineata on 50 stems (≥ 20 °C) \\ ¼ mile."),
                 text);
         assertTrue(text.contains("Read 1: begun on one panel, it ends on the next panel."), text);
+    }
+
+    /** The header that stands again on the next panel is an artifact: one table, no ragged rows. */
+    @Test
+    void aTableThatRunsOnIsOneTable() throws IOException {
+        Press press = SampleGuide.press();
+        SetGuide set = new Setter(press.metrics(), press.shapes()).set(Samples.longTable(), LETTER.slots());
+        PrintJob job = SampleGuide.job(LETTER, set, Optional.empty());
+        press.freeze(job.characters());
+        byte[] pdf = press.print(job);
+        assertEquals(List.of(), Conformance.failures(pdf));
+        assertEquals(List.of(), PdfJudge.judge(pdf, LETTER).faults());
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            assertEquals(List.of(), SheetJudge.faults(document, LETTER));
+            List<FileTree.Element> tables = FileTree.of(document).all()
+                    .filter(element -> element.role().equals("Table")).toList();
+            assertEquals(1, tables.size());
+            assertTrue(tables.get(0).contents().mapToInt(FileTree.Content::page).distinct().count() == 2,
+                    "on both sides of the sheet");
+        }
     }
 
     /** The judge itself: it must see what it is there to see. */

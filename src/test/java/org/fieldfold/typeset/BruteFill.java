@@ -72,7 +72,8 @@ final class BruteFill {
             }
             boolean skipped = i == 0 && panel > 0;
             cost += goesOn || skipped ? strips.get(i).breaking() : 0;
-            used[panel] += (taken[panel] ? strips.get(i).gap() : 0) + strips.get(i).units();
+            used[panel] += (taken[panel] ? strips.get(i).gap() : i > 0 ? strips.get(i).head().units() : 0)
+                    + strips.get(i).units();
             taken[panel] = true;
         }
         int end = panels.get(panels.size() - 1);

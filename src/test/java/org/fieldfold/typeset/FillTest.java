@@ -75,7 +75,7 @@ class FillTest {
         for (int i = 1; i < filling.strips().size(); i++) {
             Filling.Placed before = filling.strips().get(i - 1);
             Filling.Placed here = filling.strips().get(i);
-            assertTrue(here.panel() > before.panel() && here.top() == 0
+            assertTrue(here.panel() > before.panel() && here.top() == here.strip().head().units()
                     || here.panel() == before.panel() && here.top() == before.bottom() + here.strip().gap());
         }
     }
@@ -89,8 +89,9 @@ class FillTest {
     Arbitrary<List<Choice>> problems() {
         Arbitrary<Strip> strip = Combinators.combine(Arbitraries.integers().between(0, 2),
                 Arbitraries.integers().between(1, 6), Arbitraries.of(true, false, false),
-                Arbitraries.of(0L, Cost.DIVIDED, Cost.DIVIDED + Cost.INSIDE))
-                .as((gap, units, keep, breaking) -> new Strip(gap, true, breaking, units, keep, NOTHING));
+                Arbitraries.of(0L, Cost.DIVIDED, Cost.DIVIDED + Cost.INSIDE), Arbitraries.of(0, 0, 0, 1, 2))
+                .as((gap, units, keep, breaking, head) -> new Strip(gap, true, breaking, units, keep, NOTHING)
+                        .under(new Strip.Head(head, NOTHING)));
         Arbitrary<Choice.Way> way = Combinators.combine(Arbitraries.of(0L, Cost.PLATE, Cost.BRIEF,
                 Cost.DROPPED),
                 strip.list().ofMinSize(1).ofMaxSize(2)).as((cost, strips) -> new Choice.Way(cost, cost > 0,
@@ -105,7 +106,8 @@ class FillTest {
         return block(ways.stream().map(way -> {
             List<Strip> strips = new ArrayList<>(way.strips());
             Strip last = strips.remove(strips.size() - 1);
-            strips.add(new Strip(last.gap(), true, last.breaking(), last.units(), keep, NOTHING));
+            strips.add(new Strip(last.gap(), true, last.breaking(), last.units(), keep, NOTHING,
+                    last.head()));
             return new Choice.Way(way.cost(), way.brief(), strips);
         }).toArray(Choice.Way[]::new));
     }

@@ -15,6 +15,7 @@ import org.fieldfold.source.Span;
 public final class Samples {
     static final FigureShapes SHAPES = figure -> Map.of("colorado-potato-beetle-adult", 0.8,
             "colorado-potato-beetle-larva", 1.55, "potato-leafhopper-adult", 0.55).getOrDefault(figure, 1.2);
+    static final int TABLE_ROWS = 70;
     private static int line;
 
     private Samples() {}
@@ -169,6 +170,22 @@ public final class Samples {
         Manuscript guide = guide(sections.toArray(Section[]::new));
         return new Manuscript(guide.id(), guide.title(), guide.language(), guide.year(), guide.holdsUntil(),
                 guide.proof(), guide.foot(), guide.ink(), new Manuscript.TypeRange(smallest, 9), sections);
+    }
+
+    private static List<Run> cell(String text) {
+        return List.of(Run.plain(text));
+    }
+
+    /** A guide with one table that is longer than a panel. */
+    public static Manuscript longTable() {
+        List<List<List<Run>>> rows = new ArrayList<>();
+        for (int row = 1; row <= TABLE_ROWS; row++) {
+            rows.add(List.of(cell("field " + row), cell(String.valueOf(1000 + row))));
+        }
+        return guide(cover(), new Section("days", Section.Kind.ENTRY, 1, "Degree-days",
+                List.of(new Block.Title(cell("Degree-days"), List.of(), span()),
+                        new Block.Grid("Sums of the year", List.of(cell("Field"), cell("Sum")), rows,
+                                span())), span()), contact());
     }
 
     static Manuscript guide(Section... sections) {
