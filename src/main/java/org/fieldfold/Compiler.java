@@ -23,8 +23,11 @@ import org.fieldfold.content.FormRule;
 import org.fieldfold.content.InputFile;
 import org.fieldfold.content.LoadedBase;
 import org.fieldfold.content.Nearest;
+import org.fieldfold.edition.Comparison;
+import org.fieldfold.edition.Snapshot;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
+import org.fieldfold.manuscript.News;
 import org.fieldfold.output.Manifest;
 import org.fieldfold.output.OutputFile;
 import org.fieldfold.output.OutputFolder;
@@ -110,7 +113,11 @@ public final class Compiler {
         Edition edition = base.edition().value();
 
         progress.accept("setting guides");
-        SetGuides guides = SetGuides.of(base, request.proof());
+        Optional<Comparison> changes = checked.ledgers().before(edition.year()).map(last ->
+                Comparison.of("edition " + last.year(), last.facts(), "edition " + edition.year(),
+                        Snapshot.of(base)));
+        News news = News.of(changes);
+        SetGuides guides = SetGuides.of(base, news, request.proof());
         List<Finding> findings = sorted(checked.findings(), guides.findings());
         if (!request.proof() && hasError(findings)) {
             return refused(findings, guides.fit());
@@ -119,7 +126,7 @@ public final class Compiler {
         try (OutputFolder folder = OutputFolder.open(request.out(), String.valueOf(edition.year()))) {
             progress.accept("printing guides and writing the handbook");
             CompletableFuture<Pages> pages = CompletableFuture.supplyAsync(
-                    () -> Pages.of(base, findings, guides.fit(), request.proof()));
+                    () -> Pages.of(base, changes, findings, guides.fit(), request.proof()));
             guides.print(folder);
             pages.join().write(folder);
             List<Finding> rewritten = Reissue.bytes(base, checked.ledgers(), folder.files(), request.proof());

@@ -5,13 +5,17 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.fieldfold.calendar.Calendars;
 import org.fieldfold.content.ContentSchema;
 import org.fieldfold.content.OpenData;
+import org.fieldfold.edition.Comparison;
 import org.fieldfold.entry.ContentBase;
+import org.fieldfold.handbook.ChangesPage;
 import org.fieldfold.handbook.Handbook;
 import org.fieldfold.handbook.HandbookFile;
 import org.fieldfold.handbook.ReviewPage;
+import org.fieldfold.manuscript.News;
 import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.output.OutputFolder;
 import org.fieldfold.report.FitReport;
@@ -27,19 +31,21 @@ final class Pages {
     }
 
     /** Writes every page; touches no file, so that it may be done while guides are printed. */
-    static Pages of(ContentBase base, List<Finding> findings, List<FitRow> fit, boolean proof) {
+    static Pages of(ContentBase base, Optional<Comparison> changes, List<Finding> findings,
+            List<FitRow> fit, boolean proof) {
         Pages pages = new Pages();
         for (String language : base.edition().value().languages()) {
             ContentBase said = TranslatedBase.in(base, language);
             Phrases phrases = Phrases.in(language);
             Calendars calendars = new Calendars(said);
             pages.byPath.putAll(OfficeCalendars.in(said, calendars, phrases));
-            for (HandbookFile file : Handbook.write(said, phrases, proof)) {
+            for (HandbookFile file : Handbook.write(said, phrases, News.of(changes), proof)) {
                 pages.byPath.put(file.path(), file.bytes());
             }
         }
         pages.byPath.put("review/index.html", ReviewPage.write(base, findings, fit, proof));
         pages.byPath.put("review/fit.json", FitReport.json(findings, fit).getBytes(StandardCharsets.UTF_8));
+        pages.byPath.put("review/changes.html", ChangesPage.write(base.edition().value(), changes, proof));
         pages.byPath.put("data/entries.json", OpenData.of(base).getBytes(StandardCharsets.UTF_8));
         pages.byPath.put("data/schema.json", ContentSchema.ofBase().getBytes(StandardCharsets.UTF_8));
         return pages;

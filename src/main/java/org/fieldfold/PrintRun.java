@@ -14,6 +14,7 @@ import org.fieldfold.fold.Imposition;
 import org.fieldfold.fold.Paper;
 import org.fieldfold.manuscript.GuideWriter;
 import org.fieldfold.manuscript.Manuscript;
+import org.fieldfold.manuscript.News;
 import org.fieldfold.manuscript.OfficePanel;
 import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.pdf.Press;
@@ -39,21 +40,21 @@ final class PrintRun {
     private final Map<FlipEdge, Imposition> sheets;
 
     /** @param base in the language of the run */
-    private PrintRun(ContentBase base, Placed<Guide> guide, String language, String paper, boolean proof,
-            Press press, Map<FlipEdge, Imposition> sheets) {
+    private PrintRun(ContentBase base, Placed<Guide> guide, String language, String paper, News news,
+            boolean proof, Press press, Map<FlipEdge, Imposition> sheets) {
         this.base = base;
         this.guide = guide;
         this.language = language;
         this.paper = paper;
         this.proof = proof;
-        this.writer = new GuideWriter(base, Phrases.in(language));
+        this.writer = new GuideWriter(base, Phrases.in(language), news);
         this.setter = new Setter(press.metrics(), press.shapes());
         this.sheets = sheets;
     }
 
     /** A proof is built although a finding stands at a sheet: what cannot be folded is left out of it. */
     static Optional<PrintRun> of(ContentBase base, Placed<Guide> guide, String language, String paper,
-            boolean proof, Press press) {
+            News news, boolean proof, Press press) {
         try {
             Map<FlipEdge, Imposition> sheets = new EnumMap<>(FlipEdge.class);
             for (FlipEdge flip : FlipEdge.values()) {
@@ -61,7 +62,8 @@ final class PrintRun {
                         sheets.put(flip, Imposition.of(scheme, Paper.named(paper), flip)));
             }
             return sheets.isEmpty() ? Optional.empty()
-                    : Optional.of(new PrintRun(base, guide, language, paper, proof, press, sheets));
+                    : Optional.of(new PrintRun(base, guide, language, paper, news, proof, press,
+                            sheets));
         } catch (FoldException | IllegalArgumentException unfit) {
             return Optional.empty();
         }

@@ -16,6 +16,7 @@ import org.fieldfold.entry.Figure;
 import org.fieldfold.entry.Guide;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.fold.FlipEdge;
+import org.fieldfold.manuscript.News;
 import org.fieldfold.output.OutputFolder;
 import org.fieldfold.pdf.Press;
 import org.fieldfold.pdf.PrintJob;
@@ -62,7 +63,7 @@ final class SetGuides {
     }
 
     /** Sets every copy of every guide. */
-    static SetGuides of(ContentBase base, boolean proof) {
+    static SetGuides of(ContentBase base, News news, boolean proof) {
         Map<String, byte[]> figures = new HashMap<>(PrintMeFirst.figures());
         for (Placed<Figure> figure : base.figures().values()) {
             figures.put(figure.value().id(), figure.value().bytes());
@@ -76,7 +77,7 @@ final class SetGuides {
             rows.put(language, new FitRows(said));
             for (Placed<Guide> guide : said.guides().values()) {
                 papers(guide.value(), edition).forEach(paper ->
-                        PrintRun.of(said, guide, language, paper, proof, press).ifPresent(runs::add));
+                        PrintRun.of(said, guide, language, paper, news, proof, press).ifPresent(runs::add));
             }
         }
         return new SetGuides(press, runs, OfficeCopies.of(base, runs), Forms.all(base, press, proof),

@@ -12,10 +12,11 @@ import java.util.stream.Collectors;
  * @param name what the record is called
  * @param thing what of it changed, as in {@code action threshold}; empty for the record as a whole
  * @param about which one, where there are several, as in {@code onion, after that}; may be empty
+ * @param item id of the material that is used, or of the item itself; may be empty
  * @param parts what changed in it, each once
  */
 public record Change(ChangeGroup group, String kind, String id, String name, String thing, String about,
-        List<Part> parts) {
+        String item, List<Part> parts) {
     /**
      * One fact.
      *

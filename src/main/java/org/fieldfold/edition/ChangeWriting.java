@@ -68,7 +68,7 @@ final class ChangeWriting {
         byFile.forEach((file, of) -> {
             long texts = of.stream().map(difference -> difference.below().stream().limit(3).toList())
                     .distinct().count();
-            changes.add(new Change(ChangeGroup.WORDING, kind, id, "translation " + id, file, "",
+            changes.add(new Change(ChangeGroup.WORDING, kind, id, "translation " + id, file, "", "",
                     List.of(new Change.Part(texts == 1 ? "1 text changed" : texts + " texts changed",
                             Optional.empty(), Optional.empty(), ""))));
         });
@@ -94,11 +94,17 @@ final class ChangeWriting {
                         : part(FactWords.path(difference.below()), difference));
             }
         }
-        return change(group, thing(first.key(), item), about(first.key(), item), parts);
+        return change(group, thing(first.key(), item), about(first.key(), item),
+                item.word("material").or(() -> item.word("id")).orElse(""), parts);
     }
 
     private Change change(ChangeGroup group, String thing, String about, List<Change.Part> parts) {
-        return new Change(group, kind, id, name, thing, about, parts);
+        return change(group, thing, about, "", parts);
+    }
+
+    private Change change(ChangeGroup group, String thing, String about, String item,
+            List<Change.Part> parts) {
+        return new Change(group, kind, id, name, thing, about, item, parts);
     }
 
     private Change.Part plainPart(Difference difference) {
@@ -148,7 +154,9 @@ final class ChangeWriting {
     }
 
     private Change.Part wholeItem(Difference difference) {
-        return new Change.Part("", difference.before().map(fact -> brief(was, difference.key(), fact)),
+        boolean material = difference.item().facts().word("material").isPresent();
+        return new Change.Part("", difference.before().map(fact -> material ? ""
+                : brief(was, difference.key(), fact)),
                 difference.after().map(fact -> brief(is, difference.key(), fact)), "");
     }
 

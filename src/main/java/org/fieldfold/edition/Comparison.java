@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
-import tools.jackson.core.JsonGenerator;
 import org.fieldfold.report.JsonText;
+import tools.jackson.core.JsonGenerator;
 
 /**
  * What changed from one edition to another, fact by fact. What every new edition has, its year and its dates,
@@ -102,6 +102,7 @@ public record Comparison(String from, String to, List<Change> changes) {
         facts.put("name", change.name());
         facts.put("thing", change.thing());
         facts.put("about", change.about());
+        facts.put("item", change.item());
         facts.put("sentence", change.sentence());
         json.writeStartObject();
         facts.forEach(json::writeStringProperty);

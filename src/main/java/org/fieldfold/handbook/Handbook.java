@@ -7,6 +7,7 @@ import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
 import org.fieldfold.manuscript.Book;
 import org.fieldfold.manuscript.HandbookWriter;
+import org.fieldfold.manuscript.News;
 import org.fieldfold.manuscript.Page;
 import org.fieldfold.manuscript.Phrases;
 
@@ -37,7 +38,12 @@ public final class Handbook {
      * @param proof whether findings of severity error stand: then every page says so
      */
     public static List<HandbookFile> write(ContentBase base, Phrases phrases, boolean proof) {
-        Handbook handbook = new Handbook(new HandbookWriter(base, phrases).write(proof), phrases,
+        return write(base, phrases, News.NONE, proof);
+    }
+
+    /** The same, with what is new since the last edition. */
+    public static List<HandbookFile> write(ContentBase base, Phrases phrases, News news, boolean proof) {
+        Handbook handbook = new Handbook(new HandbookWriter(base, phrases, news).write(proof), phrases,
                 base.edition().value().languages());
         List<HandbookFile> files = new ArrayList<>();
         files.add(handbook.oneFile(new Drawings(base)));

@@ -32,10 +32,17 @@ public final class GuideWriter {
     private final ContentBase base;
     private final Phrases phrases;
     private final Edition edition;
+    private final News news;
 
     public GuideWriter(ContentBase base, Phrases phrases) {
+        this(base, phrases, News.NONE);
+    }
+
+    /** @param news since the last edition */
+    public GuideWriter(ContentBase base, Phrases phrases, News news) {
         this.base = base;
         this.phrases = phrases;
+        this.news = news;
         this.edition = base.edition().value();
     }
 
@@ -137,8 +144,18 @@ public final class GuideWriter {
         }
         blocks.add(new Block.Items(true, tiers, placed.at("scouting")));
         blocks.add(plain(phrases.say("abbreviations"), placed.at("scouting")));
+        news(placed).ifPresent(blocks::add);
         return new Section("scouting", Section.Kind.SCOUTING, 0, phrases.say("scouting"), blocks,
                 placed.at("scouting"));
+    }
+
+    /** What is new in these entries; it is left out, from its end, where the panel has no room for it. */
+    private Optional<Block> news(Placed<Guide> placed) {
+        List<List<Run>> lines = new ArrayList<>();
+        news.lines(base, phrases, placed.value().entries()::contains).forEach(item -> lines.add(lines.isEmpty()
+                ? Line.of().strong(phrases.say("news")).plain(" · ").add(item.runs()).runs() : item.runs()));
+        return lines.isEmpty() ? Optional.empty()
+                : Optional.of(new Block.Items(false, lines, 0, base.edition().at("year")));
     }
 
     /** An entry that could not be read says so on its panel: it never silently disappears from a guide. */

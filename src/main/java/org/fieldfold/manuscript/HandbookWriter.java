@@ -15,12 +15,19 @@ public final class HandbookWriter {
     private final ContentBase base;
     private final Phrases phrases;
     private final Register register;
+    private final News news;
     private final Reader reader;
 
     public HandbookWriter(ContentBase base, Phrases phrases) {
+        this(base, phrases, News.NONE);
+    }
+
+    /** @param news since the last edition */
+    public HandbookWriter(ContentBase base, Phrases phrases, News news) {
         this.base = base;
         this.phrases = phrases;
         this.register = new Register(base, phrases);
+        this.news = news;
         this.reader = new Reader(Audience.FIELD, List.of(), false, phrases);
     }
 
@@ -41,7 +48,9 @@ public final class HandbookWriter {
     private List<Page> pages() {
         ReferencePages reference = new ReferencePages(register);
         List<Page> pages = new ArrayList<>();
-        pages.add(new StartPage(register).page());
+        Optional<Page> fresh = new NewsPage(register, news).page();
+        pages.add(new StartPage(register, fresh.isPresent()).page());
+        fresh.ifPresent(pages::add);
         pages.addAll(new FinderPages(register).pages());
         pages.add(new CountPage(register, reader).page());
         base.pests().values().forEach(pest -> pages.add(new PestPage(register, pest, reader).page()));

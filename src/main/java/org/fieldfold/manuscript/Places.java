@@ -9,6 +9,7 @@ import org.fieldfold.entry.PlantPart;
  */
 final class Places {
     static final String START = "at:start";
+    static final String NEWS = "at:news";
     static final String CROPS = "at:crops";
     static final String LOOK = "at:look";
     static final String ANIMALS = "at:animals";

@@ -18,9 +18,12 @@ final class StartPage {
     private final Register register;
     private final ContentBase base;
     private final Edition edition;
+    private final boolean news;
 
-    StartPage(Register register) {
+    /** @param news whether there is a page of what is new this year */
+    StartPage(Register register, boolean news) {
         this.register = register;
+        this.news = news;
         this.base = register.base();
         this.edition = base.edition().value();
     }
@@ -41,6 +44,10 @@ final class StartPage {
                 phrases.date(edition.validFrom()), phrases.date(edition.validUntil())))
                 .plain(" " + phrases.say("book.edition.after")).runs(), phrases.say("book.edition"),
                 String.valueOf(edition.year()), "", 0, at("valid-until")));
+        if (news) {
+            blocks.add(new Block.Paragraph(List.of(Run.strong(phrases.say("news"))
+                    .to(Places.to(Places.NEWS))), List.of(), at("year")));
+        }
         edition.notice().ifPresent(notice -> blocks.add(new Block.Notice(
                 List.of(new Run(notice.full().words(), Run.Style.STRONG, "")), at("notice"))));
         blocks.add(new Block.Tiles(List.of(

@@ -12,14 +12,13 @@ final class ItemsSetting {
 
     static Choice set(Block.Items block, Stick stick) {
         List<Choice.Way> ways = new ArrayList<>();
-        for (int count = block.items().size(); count >= Math.max(1, block.needed()); count--) {
+        for (int count = block.items().size(); count >= block.needed(); count--) {
             int dropped = block.items().size() - count;
             ways.add(new Choice.Way(dropped * Cost.DROPPED, dropped > 0,
-                    list(block.items().subList(0, count), block, stick)));
+                    count == 0 ? List.of(Strip.opening(0, 0, false, (pen, top) -> {}))
+                            : list(block.items().subList(0, count), block, stick)));
         }
-        return ways.isEmpty() ? Choice.only(block.origin(), List.of(Strip.opening(0, 0, false, (pen,
-                top) -> {})))
-                : new Choice(block.origin(), ways);
+        return new Choice(block.origin(), ways);
     }
 
     private static List<Strip> list(List<List<Run>> items, Block.Items block, Stick stick) {

@@ -148,6 +148,15 @@ class EditionCommandsTest {
         assertTrue(compare.out().contains("from edition 2027 to 2028 as it stands: 1 change\n\nThresholds\n"
                 + "  Colorado potato beetle: action threshold"), compare.out());
         assertTrue(compare.out().contains("25 -> 20 "), compare.out());
+        Run compiled = run("compile", "--out=" + folder.resolve("next"));
+        assertEquals(0, compiled.status(), compiled.err());
+        String page = Files.readString(folder.resolve("next/2028/review/changes.html"));
+        assertTrue(page.contains("<b>Colorado potato beetle</b>: action threshold (potato, before bloom) "
+                + "25 → 20 adults per 50 stems</li>"), page);
+        assertEquals(1, page.split("<li>", -1).length - 1);
+        String book = Files.readString(folder.resolve("next/2028/handbook.en.html"));
+        assertTrue(book.contains("act at 20, no longer at 25"), "new this year");
+        assertFalse(Files.readString(folder.resolve("out/2027/handbook.en.html")).contains("New this year"));
         assertEquals("thresholds", new ObjectMapper().readTree(run("edition", "compare", "--format", "json")
                 .out()).get("changes").get(0).get("group").asString());
         assertTrue(run("edition", "list").out().matches("(?s)2027  issued 2027-01-14  holds .*2028  open, "
