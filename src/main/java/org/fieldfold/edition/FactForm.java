@@ -3,6 +3,7 @@ package org.fieldfold.edition;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.temporal.TemporalAccessor;
 import java.util.ArrayList;
@@ -18,6 +19,7 @@ import org.fieldfold.entry.Figure;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.prose.Prose;
 import org.fieldfold.report.Sha256;
+import org.fieldfold.scouting.degreeday.TemperatureRecord;
 import org.fieldfold.source.SourceFile;
 import org.fieldfold.source.Span;
 import org.fieldfold.source.Spans;
@@ -46,6 +48,9 @@ final class FactForm {
         }
         if (value instanceof Figure figure) {
             return Optional.of(figure(figure));
+        }
+        if (value instanceof TemperatureRecord temperatures) {
+            return temperatures(temperatures);
         }
         if (value instanceof Record facts) {
             return record(facts);
@@ -126,6 +131,24 @@ final class FactForm {
         }
         facts.put("image", Fact.word(Sha256.of(bytes)));
         return new Fact.Group(facts);
+    }
+
+    /** Many thousand days are known by their first and last, and a hash of all. */
+    private static Optional<Fact> temperatures(TemperatureRecord record) {
+        if (record.first().isEmpty() || record.last().isEmpty()) {
+            return Optional.empty();
+        }
+        StringBuilder days = new StringBuilder();
+        LocalDate last = record.last().get();
+        for (LocalDate day = record.first().get(); !day.isAfter(last); day = day.plusDays(1)) {
+            if (record.isWritten(day)) {
+                record.day(day).ifPresent(one -> days.append(one.date()).append(',')
+                        .append(single(one.min())).append(',').append(single(one.max())).append('\n'));
+            }
+        }
+        return Optional.of(Fact.group("first", Fact.word(record.first().get()), "last", Fact.word(last),
+                "unit", Fact.word(word(record.unit())), "days-sha256",
+                Fact.word(Sha256.of(days.toString().getBytes(StandardCharsets.UTF_8)))));
     }
 
     /** {@code lookAlikes} as {@code look-alikes}. */
