@@ -39,21 +39,25 @@ final class FirstSheets {
 
     static List<Forms.Form> all(ContentBase base, Press press, boolean proof) {
         List<Forms.Form> sheets = new ArrayList<>();
-        List<String> languages = base.edition().value().languages();
-        for (String language : languages) {
-            ContentBase said = TranslatedBase.in(base, language);
-            FirstSheets first = new FirstSheets(said, press, proof, Phrases.in(language));
-            OfficePanel publisher = OfficePanel.generic(said.edition());
-            for (Paper paper : papers(said.edition().value().papers())) {
-                sheets.addAll(first.of("foldouts/print-me-first." + language + "." + paper.id(), publisher,
-                        paper));
-            }
-            for (Placed<Office> office : said.offices().values()) {
-                if (firstOf(office.value(), languages).equals(language)) {
-                    for (Paper paper : papers(List.of(office.value().paper()))) {
-                        sheets.addAll(first.of("offices/" + office.value().id() + "/print-me-first."
-                                + paper.id(), OfficePanel.of(office), paper));
-                    }
+        base.edition().value().languages().forEach(language -> sheets.addAll(in(language, base, press, proof)));
+        return sheets;
+    }
+
+    /** The generic ones in a language, and those of the offices that read it first. */
+    static List<Forms.Form> in(String language, ContentBase base, Press press, boolean proof) {
+        List<Forms.Form> sheets = new ArrayList<>();
+        ContentBase said = TranslatedBase.in(base, language);
+        FirstSheets first = new FirstSheets(said, press, proof, Phrases.in(language));
+        OfficePanel publisher = OfficePanel.generic(said.edition());
+        for (Paper paper : papers(said.edition().value().papers())) {
+            sheets.addAll(first.of("foldouts/print-me-first." + language + "." + paper.id(), publisher,
+                    paper));
+        }
+        for (Placed<Office> office : said.offices().values()) {
+            if (firstOf(office.value(), base.edition().value().languages()).equals(language)) {
+                for (Paper paper : papers(List.of(office.value().paper()))) {
+                    sheets.addAll(first.of("offices/" + office.value().id() + "/print-me-first."
+                            + paper.id(), OfficePanel.of(office), paper));
                 }
             }
         }

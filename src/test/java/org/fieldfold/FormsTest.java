@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -53,7 +54,8 @@ class FormsTest {
         base.figures().values().forEach(figure ->
                 figures.put(figure.value().id(), figure.value().bytes()));
         press = Press.of(figures);
-        forms = Forms.all(base, press, false);
+        forms = new ArrayList<>(Forms.all(base, press, false));
+        forms.addAll(FirstSheets.in("es", base, press, true));
         Set<Integer> characters = new TreeSet<>();
         forms.forEach(form -> characters.addAll(form.job().characters()));
         press.freeze(characters);
@@ -271,7 +273,7 @@ class FormsTest {
             assertArrayEquals(points.get(0), points.get(1), 1e-6, form.path());
             seen++;
         }
-        assertEquals(14, seen);
+        assertEquals(18, seen);
     }
 
     @Test
@@ -288,6 +290,39 @@ class FormsTest {
         }
     }
 
+    /** In both languages: no words on other words, on a drawing or on an arrow. */
+    @Test
+    void nothingLiesOnWords() {
+        for (Forms.Form form : forms) {
+            for (SetPanel panel : form.job().guide().panels()) {
+                List<Rectangle2D> words = new ArrayList<>();
+                List<Rectangle2D> pictures = new ArrayList<>();
+                for (Mark mark : panel.marks()) {
+                    if (mark instanceof Mark.Words one && !one.text().isBlank()) {
+                        // from the feet of small letters to their heads
+                        words.add(new Rectangle2D.Double(one.x(), one.baseline() - 0.5 * one.size(),
+                                press.metrics().width(one.face(), one.text().strip()) * one.size() / 1000
+                                - 0.5, 0.5 * one.size()));
+                    } else if (mark instanceof Mark.Drawing one) {
+                        pictures.add(new Rectangle2D.Double(one.x(), one.y(), one.width(), one.height()));
+                    } else if (mark instanceof Mark.SquareCode one) {
+                        pictures.add(new Rectangle2D.Double(one.x(), one.y(), one.size(), one.size()));
+                    }
+                }
+                for (int i = 0; i < words.size(); i++) {
+                    for (int j = i + 1; j < words.size(); j++) {
+                        assertTrue(!words.get(i).intersects(words.get(j)), form.path() + " page "
+                                + panel.reading() + ": " + words.get(i) + " " + words.get(j));
+                    }
+                    for (Rectangle2D picture : pictures) {
+                        assertTrue(!words.get(i).intersects(picture), form.path() + " page "
+                                + panel.reading() + ": " + words.get(i) + " on " + picture);
+                    }
+                }
+            }
+        }
+    }
+
     @Test
     void theFitReportSaysHowManySheetsWereChosen() {
         Forms.Form potato = named("large-print").stream()
@@ -300,7 +335,8 @@ class FormsTest {
 
     @Test
     void theSameContentGivesTheSameBytes() {
-        List<Forms.Form> again = Forms.all(base, press, false);
+        List<Forms.Form> again = new ArrayList<>(Forms.all(base, press, false));
+        again.addAll(FirstSheets.in("es", base, press, true));
         List<String> paths = new ArrayList<>();
         again.forEach(form -> {
             assertArrayEquals(pdf(form), press.print(form.job()), form.path());

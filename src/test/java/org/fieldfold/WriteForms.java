@@ -33,6 +33,7 @@ final class WriteForms {
                     "letter"));
         }
         forms.addAll(FirstSheets.all(base, press, false));
+        forms.addAll(FirstSheets.in("es", base, press, true));
         Set<Integer> characters = new TreeSet<>();
         forms.forEach(form -> characters.addAll(form.job().characters()));
         press.freeze(characters);

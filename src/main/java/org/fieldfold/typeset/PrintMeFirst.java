@@ -98,17 +98,17 @@ public final class PrintMeFirst {
         boolean onShort = sheet.flip() == FlipEdge.SHORT;
         page.begin(0);
         page.section(document, phrases.say("first.title"));
-        page.runs(List.of(Run.plain(phrases.say("first.title"))), 0, width, Tag.Role.H1, Voice.HEADING, 26);
+        page.runs(List.of(Run.plain(phrases.say("first.title"))), 0, width, Tag.Role.H1, Voice.HEADING, 24);
         page.runs(List.of(Run.strong(office)), 0, width, Tag.Role.PARAGRAPH, Voice.TEXT, TYPE);
         page.text(page.say("first.purpose", page.say("first.paper." + sheet.paper().id())), 0, width);
         page.text(page.say(onShort ? "first.file.short" : "first.file.long"), 0, width);
-        page.down(8);
+        page.down(4);
         page.step(document, 1, "first.1", 0, width);
         page.text(page.say("first.1.how"), 0, width);
         double corner = page.y() + 8 * CheckPage.MM;
         page.bar(page.left() + 4, corner, true);
-        page.bar(page.left() + 4, corner + 14, false);
-        page.to(corner + 20);
+        page.bar(page.left() + 4, corner + 6, false);
+        page.to(corner + 14);
         double indent = 15 * CheckPage.MM;
         for (String key : List.of("right", "small", "uneven")) {
             page.text(page.say("first.1." + key), indent, width - indent);

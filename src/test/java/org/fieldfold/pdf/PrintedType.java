@@ -58,7 +58,7 @@ public final class PrintedType extends PDFStreamEngine {
 
     @Override
     protected void showGlyph(Matrix matrix, PDFont font, int code, Vector displacement) {
-        letters.add(new Letter(page, font.toUnicode(code), matrix.getScalingFactorY(),
+        letters.add(new Letter(page, font.toUnicode(code), Math.abs(matrix.getScalingFactorY()),
                 matrix.getTranslateX(), matrix.getTranslateY()));
     }
 }
