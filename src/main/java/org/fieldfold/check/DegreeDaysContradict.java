@@ -31,6 +31,12 @@ final class DegreeDaysContradict implements PestRule {
                             + ", lower " + Words.of(event.lower()) + ", upper " + event.upper().map(Words::of)
                             .orElse("none"),
                             "all three are in the event's own unit"));
+                } else if (event.model().isEmpty()) {
+                    found.accept(Finding.error(pest.at("monitoring", i, "season", "events", j), id(),
+                            "expected a method that knows the cutoff, found "
+                            + event.method().map(Words::of).orElse("none") + " with cutoff "
+                            + event.cutoff().map(Words::of).orElse("none"),
+                            "an average knows only 'horizontal'; a sine or a triangle knows all"));
                 } else if (event.start().isPresent() == event.biofix().isPresent()) {
                     found.accept(Finding.error(pest.at("monitoring", i, "season", "events", j), id(),
                             "expected either "

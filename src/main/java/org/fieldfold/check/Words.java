@@ -1,6 +1,7 @@
 package org.fieldfold.check;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 import org.fieldfold.entry.SizeRange;
 import org.fieldfold.entry.StageWindow;
@@ -22,6 +23,11 @@ final class Words {
     static String of(double number) {
         return Double.isFinite(number) ? BigDecimal.valueOf(number).stripTrailingZeros().toPlainString()
                 : String.valueOf(number);
+    }
+
+    /** To two decimals, for what is worked out. */
+    static String rounded(double number) {
+        return of(BigDecimal.valueOf(number).setScale(2, RoundingMode.HALF_UP).doubleValue());
     }
 
     static String of(Enum<?> word) {

@@ -3,6 +3,8 @@ package org.fieldfold.entry;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.fieldfold.scouting.season.LabelRange;
+import org.fieldfold.scouting.season.WaitingTimes;
 
 /** A material, by what is in it; never by a brand, never with a rate. */
 public record ActiveIngredient(
@@ -21,4 +23,15 @@ public record ActiveIngredient(
         @Describe("toxicity categories of its most toxic product") Optional<Toxicity> toxicity,
         @Describe("day on which labels were last looked at") Optional<LocalDate> labelChecked,
         @Describe("ids of the sources") List<String> sources) {
+    /** Both waiting times over all labels; empty when one is missing or contradicts itself. */
+    public Optional<WaitingTimes> waitingTimes() {
+        return phiDays.filter(ActiveIngredient::rises).flatMap(harvest -> reiHours
+                .filter(ActiveIngredient::rises).map(entry -> new WaitingTimes(
+                        new LabelRange(entry.from(), entry.to()), new LabelRange(harvest.from(),
+                                harvest.to()))));
+    }
+
+    private static boolean rises(Interval interval) {
+        return interval.from() >= 0 && interval.from() <= interval.to();
+    }
 }

@@ -1,9 +1,12 @@
 package org.fieldfold.entry;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.fieldfold.scouting.CountCard;
+import org.fieldfold.scouting.geometry.NetBody;
 
 /** One pest: what it looks like, how to count it, when it pays to act, and what to do, in tier order. */
 public record PestEntry(
@@ -52,6 +55,15 @@ public record PestEntry(
                 ? monitoring.stream().filter(look -> look.id().equals(threshold.monitoring().get()))
                         .findFirst()
                 : monitoringFor(audience).stream().findFirst();
+    }
+
+    /** By which a net is chosen: the narrowest of the stages whose width is given; empty when none is. */
+    public Optional<NetBody> netBody() {
+        return stages.stream().flatMap(stage -> stage.bodyWidth().stream())
+                .filter(width -> width.from() > 0 && width.triedHole().map(hole -> hole > 0).orElse(true))
+                .map(width -> new NetBody(id, width.from(), width.triedHole().map(OptionalDouble::of)
+                        .orElse(OptionalDouble.empty())))
+                .min(Comparator.comparingDouble(NetBody::largestHoleMm));
     }
 
     /** The count card of a threshold, where it has one. */
