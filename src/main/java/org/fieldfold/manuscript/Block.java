@@ -1,5 +1,6 @@
 package org.fieldfold.manuscript;
 
+import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
 import org.fieldfold.prose.Run;
@@ -175,6 +176,48 @@ public sealed interface Block {
         public Grid(String caption, List<List<Run>> header, List<List<List<Run>>> rows, Span origin) {
             this(caption, header, rows, List.of(), false, origin);
         }
+    }
+
+    /**
+     * A strip calendar: a row an entry, windows in which to look in outline, what is expected in solid bars
+     * with a tick at its usual day.
+     *
+     * @param months initials of the months that it shows, in order
+     * @param firstMonth number of the first of them, 1 to 12
+     * @param note from where and which years it is, and that it is an estimate
+     * @param spare whether it may be left out where it would cost size
+     */
+    record Weeks(String title, List<String> months, int firstMonth, List<WeekRow> rows, List<Run> note,
+            boolean spare, Span origin) implements Block {
+        public Weeks {
+            months = List.copyOf(months);
+            rows = List.copyOf(rows);
+            note = List.copyOf(note);
+            if (months.isEmpty() || firstMonth < 1 || firstMonth + months.size() > 13) {
+                throw new IllegalArgumentException(months.size() + " months from " + firstMonth);
+            }
+        }
+    }
+
+    /**
+     * One entry's row.
+     *
+     * @param link the page of the entry, as in {@code #leek-moth}; empty where there is none
+     * @param looks windows, in outline
+     * @param bars what is expected, solid
+     * @param words all that is drawn, in words
+     * @param brief the same in a few words, for where there is no room to draw
+     */
+    record WeekRow(String name, String link, List<Stretch> looks, List<Stretch> bars, String words,
+            String brief) {
+        public WeekRow {
+            looks = List.copyOf(looks);
+            bars = List.copyOf(bars);
+        }
+    }
+
+    /** Days of a year from first to last, which is not before the first, with the usual one between them. */
+    record Stretch(MonthDay first, Optional<MonthDay> usual, MonthDay last) {
     }
 
     /** A square code that a telephone reads, with its address in words. */

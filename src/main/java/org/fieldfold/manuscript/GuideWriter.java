@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.fieldfold.calendar.Calendars;
+import org.fieldfold.calendar.Place;
 import org.fieldfold.entry.Contact;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Crop;
@@ -33,6 +35,7 @@ public final class GuideWriter {
     private final Phrases phrases;
     private final Edition edition;
     private final News news;
+    private final Calendars calendars;
 
     public GuideWriter(ContentBase base, Phrases phrases) {
         this(base, phrases, News.NONE);
@@ -44,6 +47,7 @@ public final class GuideWriter {
         this.phrases = phrases;
         this.news = news;
         this.edition = base.edition().value();
+        this.calendars = new Calendars(base);
     }
 
     /**
@@ -182,6 +186,7 @@ public final class GuideWriter {
         lines.add(contact.hours());
         blocks.add(plain(String.join(" · ", lines), office.origin()));
         blocks.add(plain(phrases.say("next.flag"), office.origin()));
+        weeks(placed, office).ifPresent(blocks::add);
         List<List<Run>> cautions = edition.cautions().stream().map(Text::pocket).map(Prose::line).toList();
         blocks.add(new Block.Heading(3, List.of(Run.strong(phrases.say("cautions"))),
                 base.edition().at("cautions")));
@@ -195,6 +200,12 @@ public final class GuideWriter {
                 phrases.date(edition.validUntil())), base.edition().at("publisher")));
         notice().ifPresent(blocks::add);
         return new Section("contact", Section.Kind.CONTACT, 0, office.name(), blocks, office.origin());
+    }
+
+    /** An office's copy tells the days near its station; a generic one those of the whole region. */
+    private Optional<Block> weeks(Placed<Guide> placed, OfficePanel office) {
+        Place place = office.office().map(calendars::near).orElseGet(calendars::region);
+        return new WeeksWriter(phrases, true).block(calendars.of(placed.value(), place), placed.at("entries"));
     }
 
     /** The sources of the numbers that this guide prints, in alphabetical order. */

@@ -50,6 +50,9 @@ final class PanelWriter {
             drawing(drawing);
         } else if (mark instanceof Mark.SquareCode code) {
             squareCode(code);
+        } else if (mark instanceof Mark.Bars bars) {
+            enterFigure(bars.tag(), bars.x(), bars.y(), bars.width(), bars.height());
+            bars.boxes().forEach(this::paint);
         } else if (mark instanceof Mark.LinkArea link) {
             TagNode node = sheet.node(link.tag());
             node.add(new TagNode.LinkPlace(sheet.nextPlace(), page.index(),
@@ -87,6 +90,10 @@ final class PanelWriter {
     private void box(Mark.Box box) {
         pen.enterArtifact();
         pen.leaveText();
+        paint(box);
+    }
+
+    private void paint(Mark.Box box) {
         box.fill().ifPresent(pen::fill);
         box.outline().ifPresent(ink -> pen.line(ink, box.lineWidth()));
         if (box.fill().isPresent() || box.outline().isPresent()) {

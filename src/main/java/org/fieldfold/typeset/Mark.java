@@ -38,6 +38,13 @@ public sealed interface Mark {
     /** A square code with its quiet zone inside the box. */
     record SquareCode(String address, double x, double y, double size, Tag tag) implements Mark {}
 
+    /** A drawing of boxes, seen and read as one figure. */
+    record Bars(double x, double y, double width, double height, List<Box> boxes, Tag tag) implements Mark {
+        public Bars {
+            boxes = List.copyOf(boxes);
+        }
+    }
+
     /** Where a finger or a mouse follows a link. */
     record LinkArea(double x, double y, double width, double height, String address,
             Tag tag) implements Mark {}

@@ -41,6 +41,10 @@ record Pen(List<Mark> marks, Map<TagSlot, Tag> made, Tag section, double left) {
         marks.add(new Mark.SquareCode(address, x, y, size, tag(tag)));
     }
 
+    void bars(double x, double y, double width, double height, List<Mark.Box> boxes, TagSlot tag) {
+        marks.add(new Mark.Bars(x, y, width, height, boxes, tag(tag)));
+    }
+
     void line(double x1, double y1, double x2, double y2, double width) {
         marks.add(new Mark.Stroke(x1, y1, x2, y2, width, Mark.Ink.BLACK));
     }

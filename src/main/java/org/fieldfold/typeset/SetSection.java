@@ -46,6 +46,8 @@ record SetSection(Section section, List<Choice> blocks, List<Integer> springs) {
             return TierSetting.set(tier, stick, outline);
         } else if (block instanceof Block.Grid grid) {
             return TableSetting.set(grid, stick);
+        } else if (block instanceof Block.Weeks weeks) {
+            return WeeksSetting.set(weeks, stick);
         } else if (block instanceof Block.Code code) {
             return CodeSetting.set(code, stick);
         } else if (block instanceof Block.Notice notice) {

@@ -47,8 +47,15 @@ final class SpareTables {
 
     private static Section needing(Section section) {
         return new Section(section.id(), section.kind(), section.tab(), section.name(), section.blocks()
-                .stream().map(block -> block instanceof Block.Grid grid && grid.spare() ? needed(grid) : block)
-                .toList(), section.origin());
+                .stream().map(SpareTables::needed).toList(), section.origin());
+    }
+
+    private static Block needed(Block block) {
+        if (block instanceof Block.Weeks weeks) {
+            return new Block.Weeks(weeks.title(), weeks.months(), weeks.firstMonth(), weeks.rows(),
+                    weeks.note(), false, weeks.origin());
+        }
+        return block instanceof Block.Grid grid && grid.spare() ? needed(grid) : block;
     }
 
     private static Block needed(Block.Grid grid) {

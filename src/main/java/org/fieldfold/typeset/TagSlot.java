@@ -32,6 +32,10 @@ final class TagSlot {
         return new TagSlot(Optional.empty(), section -> section.addFigure(alternative), Optional.empty());
     }
 
+    TagSlot figureIn(String alternative) {
+        return in(tag -> tag.addFigure(alternative));
+    }
+
     TagSlot in(Tag.Role role) {
         return in(tag -> tag.add(role));
     }

@@ -51,7 +51,8 @@ final class PanelCheck {
 
     private void nothingOverlaps() {
         List<Mark> solid = panel.marks().stream().filter(mark -> mark instanceof Mark.Words
-                || mark instanceof Mark.Drawing || mark instanceof Mark.SquareCode).toList();
+                || mark instanceof Mark.Drawing || mark instanceof Mark.SquareCode
+                || mark instanceof Mark.Bars).toList();
         for (int i = 0; i < solid.size(); i++) {
             for (int j = i + 1; j < solid.size(); j++) {
                 Rectangle2D shared = bounds(solid.get(i)).orElseThrow()
@@ -122,6 +123,10 @@ final class PanelCheck {
                     drawing.height()));
         } else if (mark instanceof Mark.SquareCode code) {
             return Optional.of(new Rectangle2D.Double(code.x(), code.y(), code.size(), code.size()));
+        } else if (mark instanceof Mark.Bars bars) {
+            Rectangle2D box = new Rectangle2D.Double(bars.x(), bars.y(), bars.width(), bars.height());
+            bars.boxes().forEach(one -> box.add(bounds(one).orElseThrow()));
+            return Optional.of(box);
         } else if (mark instanceof Mark.Shape shape) {
             Rectangle2D box = new Rectangle2D.Double(shape.points().get(0), shape.points().get(1), 0, 0);
             for (int i = 2; i < shape.points().size(); i += 2) {

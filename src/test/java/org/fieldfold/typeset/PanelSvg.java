@@ -63,6 +63,10 @@ final class PanelSvg {
             out.append("<polygon fill=\"" + shape.fill().rgb() + "\" points=\"" + points + "\"/>\n");
         } else if (mark instanceof Mark.Drawing drawing) {
             drawing(drawing);
+        } else if (mark instanceof Mark.Bars bars) {
+            for (Mark.Box box : bars.boxes()) {
+                mark(box);
+            }
         } else if (mark instanceof Mark.SquareCode code) {
             out.append(String.format(Locale.ROOT,
                     "<rect x=\"%.3f\" y=\"%.3f\" width=\"%.3f\" height=\"%.3f\" "

@@ -46,6 +46,10 @@ final class Reading {
             write(List.of(Run.plain(grid.caption())), text);
             grid.header().forEach(cell -> write(cell, text));
             grid.rows().forEach(row -> row.forEach(cell -> write(cell, text)));
+        } else if (block instanceof Block.Weeks weeks) {
+            write(List.of(Run.plain(weeks.title())), text);
+            weeks.rows().forEach(row -> write(List.of(Run.plain(row.name())), text));
+            write(weeks.note(), text);
         } else if (block instanceof Block.Code code) {
             write(code.caption(), text);
         } else if (block instanceof Block.Notice notice) {
