@@ -205,10 +205,11 @@ public sealed interface Block {
      * @param link the page of the entry, as in {@code #leek-moth}; empty where there is none
      * @param looks windows, in outline
      * @param bars what is expected, solid
+     * @param named what the bars are, with the usual day of each; empty without bars
      * @param words all that is drawn, in words
      * @param brief the same in a few words, for where there is no room to draw
      */
-    record WeekRow(String name, String link, List<Stretch> looks, List<Stretch> bars, String words,
+    record WeekRow(String name, String link, List<Stretch> looks, List<Stretch> bars, String named, String words,
             String brief) {
         public WeekRow {
             looks = List.copyOf(looks);

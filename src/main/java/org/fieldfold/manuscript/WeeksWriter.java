@@ -4,6 +4,7 @@ import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.fieldfold.calendar.EntryCalendar;
@@ -21,6 +22,8 @@ final class WeeksWriter {
     private static final int LAST_MONTH = 10;
     private static final MonthDay NEW_YEAR = MonthDay.of(1, 1);
     private static final MonthDay YEARS_END = MonthDay.of(12, 31);
+
+    private static final char NO_BREAK = '\u00a0';
 
     private final Phrases phrases;
     private final CalendarWords words;
@@ -88,7 +91,10 @@ final class WeeksWriter {
         List<CalendarLine> looks = row.looks().stream().map(EntryCalendar.Look::window).toList();
         return new Block.WeekRow(Phrases.capital(row.entry().names().common()), Places.to(row.entry().id()),
                 looks.stream().flatMap(WeeksWriter::stretch).toList(),
-                row.bars().stream().flatMap(WeeksWriter::stretch).toList(), said(row), brief(row));
+                row.bars().stream().flatMap(WeeksWriter::stretch).toList(), row.bars().stream()
+                .map(bar -> phrases.say("weeks.named", bar.id(),
+                        phrases.shortDay(bar.usual().orElse(bar.first())).replace(' ', NO_BREAK)))
+                .collect(Collectors.joining(" · ")), said(row), brief(row));
     }
 
     /** A bar over New Year is drawn at both ends of the strip. */

@@ -51,7 +51,8 @@ final class WeeksSetting {
 
     static Choice set(Block.Weeks block, Stick stick) {
         List<Choice.Way> ways = new ArrayList<>();
-        ways.add(new Choice.Way(0, false, new WeeksSetting(block, stick).drawn()));
+        ways.add(new Choice.Way(0, false, new WeeksSetting(block, stick).drawn(true)));
+        ways.add(new Choice.Way(Cost.BRIEF / 2, true, new WeeksSetting(block, stick).drawn(false)));
         ways.add(new Choice.Way(Cost.BRIEF, true, inWords(block, stick)));
         if (block.spare()) {
             ways.add(new Choice.Way(Cost.DROPPED + Cost.BRIEF, true,
@@ -80,15 +81,24 @@ final class WeeksSetting {
         });
     }
 
-    /** Nothing of it is divided: a strip without its months says nothing. */
-    private List<Strip> drawn() {
+    /**
+     * Nothing of it is divided: a strip without its months says nothing.
+     *
+     * @param named whether each bar's name and usual day stand beneath it
+     */
+    private List<Strip> drawn(boolean named) {
         TagSlot table = TagSlot.inSection(Tag.Role.TABLE);
         List<Strip> strips = new ArrayList<>();
         strips.add(title(block, stick, table.in(Tag.Role.CAPTION)));
         strips.add(months().kept());
         TagSlot body = table.in(Tag.Role.TABLE_BODY);
         for (Block.WeekRow row : block.rows()) {
-            strips.add(row(row, body).kept());
+            TagSlot tag = body.in(Tag.Role.ROW);
+            TagSlot cell = tag.in(Tag.Role.CELL);
+            strips.add(row(row, tag.in(Tag.Role.HEADER_CELL), cell).kept());
+            if (named && !row.named().isEmpty()) {
+                strips.add(named(row, cell).kept());
+            }
         }
         SetText note = stick.text(block.note(), Voice.TEXT, leading.small(), stick.measure(), block.origin());
         TagSlot tag = TagSlot.inSection(Tag.Role.PARAGRAPH);
@@ -114,12 +124,22 @@ final class WeeksSetting {
         });
     }
 
-    private Strip row(Block.WeekRow row, TagSlot body) {
+    private Strip named(Block.WeekRow row, TagSlot cell) {
+        SetText text = stick.text(List.of(Run.plain(row.named())), Voice.TEXT, leading.small(),
+                stick.measure() - stick.size(), block.origin());
+        TagSlot tag = cell.in(Tag.Role.PARAGRAPH);
+        return Strip.following(2 * text.count(), (pen, top) -> {
+            for (int i = 0; i < text.count(); i++) {
+                text.draw(pen, i, pen.left() + stick.size(), leading.baseline(top, 2 * (i + 1)),
+                        Mark.Ink.BLACK, tag);
+            }
+        });
+    }
+
+    private Strip row(Block.WeekRow row, TagSlot head, TagSlot cell) {
         SetText name = stick.text(List.of(Run.plain(row.name())), Voice.TEXT, leading.small(), names,
                 block.origin());
-        TagSlot tag = body.in(Tag.Role.ROW);
-        TagSlot head = tag.in(Tag.Role.HEADER_CELL);
-        TagSlot figure = tag.in(Tag.Role.CELL).figureIn(row.words());
+        TagSlot figure = cell.figureIn(row.words());
         int units = 2 * Math.max(1, name.count());
         return Strip.following(units, (pen, top) -> {
             for (int i = 0; i < name.count(); i++) {

@@ -48,7 +48,7 @@ final class Reading {
             grid.rows().forEach(row -> row.forEach(cell -> write(cell, text)));
         } else if (block instanceof Block.Weeks weeks) {
             write(List.of(Run.plain(weeks.title())), text);
-            weeks.rows().forEach(row -> write(List.of(Run.plain(row.name())), text));
+            weeks.rows().forEach(row -> write(List.of(Run.plain(row.name() + " " + row.named())), text));
             write(weeks.note(), text);
         } else if (block instanceof Block.Code code) {
             write(code.caption(), text);
