@@ -69,8 +69,10 @@ final class PanelWriter {
             pen.enter(node);
             node.say(words.text());
             if (node.inFigure()) {
+                // the space at a line's end, which is there to be read, has no ink
+                String seen = words.text().stripTrailing();
                 node.cover(frame.box(words.x(), words.baseline() - ASCENT * words.size(),
-                        sheet.type().metrics().width(words.face(), words.text()) * words.size() / 1000,
+                        sheet.type().metrics().width(words.face(), seen) * words.size() / 1000,
                         (ASCENT + DESCENT) * words.size()));
             }
         } else {
