@@ -76,6 +76,9 @@ public final class LargePrint {
         if (block instanceof Block.Paragraph paragraph) {
             return new Block.Paragraph(paragraph.runs(), List.of(), paragraph.origin());
         }
+        if (block instanceof Block.Grid grid) {
+            return new Block.Grid(grid.caption(), grid.header(), grid.rows(), grid.origin());
+        }
         return block instanceof Block.Items items
                 ? new Block.Items(items.numbered(), items.items(), items.origin()) : block;
     }

@@ -6,6 +6,8 @@ package org.fieldfold.typeset;
  *
  * <ul>
  *   <li>{@link #OVER} for each half line that does not fit;
+ *   <li>{@link #ON_A_BACK} for each entry that begins on the back of a sheet, where sheets are taken along
+ *       alone;
  *   <li>{@link #DROPPED} for each item left out and {@link #BRIEF} for each block in its short form;
  *   <li>{@link #SPARED} for a table left out that is not needed, {@link #THINNED} for one with fewer rows;
  *   <li>{@link #SHARED} for each section that begins on a panel with another;
@@ -20,6 +22,7 @@ package org.fieldfold.typeset;
  */
 final class Cost {
     static final long OVER = 100_000_000;
+    static final long ON_A_BACK = 200_000;
     static final long DROPPED = 150_000;
     static final long BRIEF = 100_000;
     static final long SPARED = 45_000;

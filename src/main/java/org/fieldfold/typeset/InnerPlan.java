@@ -50,7 +50,7 @@ record InnerPlan(List<Spread> spreads, Optional<String> culprit, Remarks remarks
 
         List<Spread> plan() {
             List<Spread> plan = new ArrayList<>();
-            for (Allotment.Group group : Allotment.best(flow.size(), frames.size(), this::price)) {
+            for (Allotment.Group group : Allotment.best(flow.size(), frames.size(), this::cost)) {
                 plan.add(spread(group));
             }
             return plan;
@@ -77,6 +77,18 @@ record InnerPlan(List<Spread> spreads, Optional<String> culprit, Remarks remarks
                 }
             }
             return Optional.empty();
+        }
+
+        private long cost(Allotment.Group group) {
+            boolean alone = frames.stream().anyMatch(Frame::opens);
+            boolean misplaced = alone && beginsEntry(group.from()) && !frames.get(group.panel()).opens();
+            return price(group) + (misplaced ? Cost.ON_A_BACK : 0);
+        }
+
+        /** Whether a section is the first of its entry: those of one entry have one number on their tabs. */
+        private boolean beginsEntry(int section) {
+            int tab = flow.get(section).tab();
+            return tab > 0 && (section == 0 || flow.get(section - 1).tab() != tab);
         }
 
         private long price(Allotment.Group group) {

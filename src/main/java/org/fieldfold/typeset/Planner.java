@@ -1,9 +1,11 @@
 package org.fieldfold.typeset;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.fieldfold.manuscript.Manuscript;
 import org.fieldfold.manuscript.Section;
 
@@ -45,16 +47,29 @@ final class Planner {
         plan.addAll(inner.spreads());
         seats.contact().ifPresent(section -> plan.add(single(section, seats.last().orElseThrow())));
         Optional<String> over = plan.stream().filter(spread -> spread.filling().over() > 0)
-                .map(spread -> spread.sections().get(0).section().id()).findFirst();
+                .map(spread -> spread.sections().get(0).section().id()).findFirst()
+                .or(() -> misplaced(plan));
         return new Attempt(plan, over);
     }
 
     /**
      * A guide at one size.
      *
-     * @param over id of a section that does not fit
+     * @param over id of a section that does not fit, or not in its place
      */
     record Attempt(List<Spread> spreads, Optional<String> over) {}
+
+    /** An entry that begins on the back of a sheet, where each is to be taken along alone. */
+    private static Optional<String> misplaced(List<Spread> plan) {
+        if (plan.stream().flatMap(spread -> spread.frames().stream()).noneMatch(Frame::opens)) {
+            return Optional.empty();
+        }
+        Set<Integer> tabs = new HashSet<>();
+        return plan.stream().filter(spread -> spread.sections().get(0).section().tab() > 0)
+                .filter(spread -> tabs.add(spread.sections().get(0).section().tab()))
+                .filter(spread -> !spread.frames().get(0).opens())
+                .map(spread -> spread.sections().get(0).section().id()).findFirst();
+    }
 
     private Spread single(Section section, Frame frame) {
         Stick stick = filler.stick(frame.width());

@@ -22,11 +22,6 @@ public record SetGuide(List<SetPanel> panels, Tag document, double typeSize, Lis
         findings = List.copyOf(findings);
     }
 
-    /** Whether something did not fit. */
-    boolean isOver() {
-        return findings.stream().anyMatch(finding -> finding.rule().equals(OVER));
-    }
-
     /**
      * How full one panel is.
      *

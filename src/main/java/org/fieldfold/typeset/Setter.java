@@ -17,6 +17,7 @@ import org.fieldfold.source.Finding;
  */
 public final class Setter {
     private static final double STEP = 0.25;
+    private static final double WIDE = 2;
 
     private final TypeMetrics metrics;
     private final FigureShapes shapes;
@@ -56,13 +57,18 @@ public final class Setter {
     public GatheredGuide setOnFewest(Manuscript manuscript, Imposition sheet, int most) {
         int perSheet = sheet.slots().size();
         int sheets = Math.min(most, (manuscript.sections().size() + perSheet - 1) / perSheet);
-        double smallest = manuscript.type().smallest();
-        Manuscript tight = manuscript.in(new Manuscript.TypeRange(smallest, smallest));
-        while (sheets < most && set(tight, new Gathering(sheet, sheets).slots()).isOver()) {
-            sheets++;
-        }
         Gathering gathering = new Gathering(sheet, sheets);
-        return new GatheredGuide(set(manuscript, gathering.slots()), gathering);
+        while (gathering.sheets() < most && !holds(manuscript, gathering)) {
+            gathering = new Gathering(sheet, gathering.sheets() + 1);
+        }
+        return new GatheredGuide(setOn(manuscript, Frame.of(gathering)), gathering);
+    }
+
+    /** Whether all fits in the smallest type, every entry beginning a sheet. */
+    private boolean holds(Manuscript manuscript, Gathering gathering) {
+        List<Frame> frames = Frame.of(gathering);
+        return new Planner(manuscript, stick(manuscript, frames, manuscript.type().smallest()))
+                .plan(frames, false, "", planned).over().isEmpty();
     }
 
     SetGuide setOn(Manuscript written, List<Frame> frames) {
@@ -72,7 +78,7 @@ public final class Setter {
         double smallest = written.type().smallest();
         Manuscript manuscript = SpareTables.kept(written, trial -> new Planner(trial,
                 stick(trial, frames, smallest)).plan(frames, false, "", planned).over());
-        double size = Math.max(smallest, manuscript.type().largest());
+        double size = start(manuscript, frames);
         String suspect = "";
         while (true) {
             Stick model = stick(manuscript, frames, size);
@@ -84,6 +90,27 @@ public final class Setter {
             suspect = attempt.over().orElse(suspect);
             size = Math.max(smallest, size - STEP);
         }
+    }
+
+    /** Where to begin to look for the largest size that fits: over a wide range it is found by whole points. */
+    private double start(Manuscript manuscript, List<Frame> frames) {
+        double smallest = manuscript.type().smallest();
+        double largest = Math.max(smallest, manuscript.type().largest());
+        if (largest - smallest <= WIDE) {
+            return largest;
+        }
+        double size = largest;
+        String suspect = "";
+        while (size > smallest) {
+            Planner.Attempt attempt = new Planner(manuscript, stick(manuscript, frames, size)).plan(frames,
+                    false, suspect, planned);
+            if (attempt.over().isEmpty()) {
+                break;
+            }
+            suspect = attempt.over().orElse(suspect);
+            size = Math.max(smallest, size - 1);
+        }
+        return Math.min(largest, size + 1 - STEP);
     }
 
     private Stick stick(Manuscript manuscript, List<Frame> frames, double size) {
