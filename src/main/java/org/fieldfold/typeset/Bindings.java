@@ -20,7 +20,7 @@ final class Bindings {
     private static final Set<String> UNITS = Set.of("%", "‰", "mm", "cm", "m", "km", "µm", "in", "ft",
             "yd", "mi", "mile", "miles", "inch", "inches", "foot", "feet", "m²", "ha", "ac", "acre",
             "acres", "g", "kg", "oz", "lb", "l", "ml", "gal", "°", "°C", "°F", "C", "F", "s", "min", "h",
-            "hour", "hours", "day", "days", "week", "weeks", "month", "months", "year", "years", "pt",
+            "hour", "hours", "d", "day", "days", "week", "weeks", "month", "months", "year", "years", "pt",
             "dpi", "hora", "horas", "día", "días", "semana", "semanas", "mes", "meses", "año", "años",
             "pie", "pies", "milla", "millas", "pulgada", "pulgadas", "a.m.", "p.m.", "noon");
 

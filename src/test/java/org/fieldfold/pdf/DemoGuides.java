@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,7 +26,7 @@ import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.typeset.SetGuide;
 import org.fieldfold.typeset.Setter;
 
-/** Every guide that ships, set and printed once on letter paper for all tests that look at them. */
+/** Every guide that ships, set and printed once on a paper for all tests that look at them. */
 final class DemoGuides {
     /** One guide and its sheet. */
     record Printed(Manuscript manuscript, SetGuide set, Imposition imposition, byte[] pdf) {
@@ -36,8 +37,9 @@ final class DemoGuides {
 
     private static final class Held {
         static final ContentBase BASE = load();
-        static final List<Printed> ALL = print(BASE);
     }
+
+    private static final Map<Paper, List<Printed>> PRINTED = new EnumMap<>(Paper.class);
 
     private DemoGuides() {
     }
@@ -46,8 +48,13 @@ final class DemoGuides {
         return Held.BASE;
     }
 
+    /** On letter paper. */
     static List<Printed> all() {
-        return Held.ALL;
+        return on(Paper.LETTER);
+    }
+
+    static synchronized List<Printed> on(Paper paper) {
+        return PRINTED.computeIfAbsent(paper, unprinted -> print(base(), paper));
     }
 
     private static ContentBase load() {
@@ -58,7 +65,7 @@ final class DemoGuides {
         }
     }
 
-    private static List<Printed> print(ContentBase base) {
+    private static List<Printed> print(ContentBase base, Paper paper) {
         Map<String, byte[]> figures = new HashMap<>();
         base.figures().forEach((id, figure) -> figures.put(id, figure.value().bytes()));
         Press press = Press.of(figures);
@@ -70,7 +77,7 @@ final class DemoGuides {
         for (Placed<Guide> guide : base.guides().values()) {
             Manuscript manuscript = writer.write(guide, OfficePanel.generic(base.edition()), false);
             Imposition imposition = Imposition.of(base.scheme(guide.value().scheme()).orElseThrow(),
-                    Paper.LETTER, FlipEdge.SHORT);
+                    paper, FlipEdge.SHORT);
             manuscripts.add(manuscript);
             jobs.add(new PrintJob(manuscript.title(), edition.title() + ", " + edition.year(), "en",
                     edition.year(), edition.publisher(), edition.issued(),
