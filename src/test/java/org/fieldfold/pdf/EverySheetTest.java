@@ -102,6 +102,23 @@ class EverySheetTest {
     }
 
     @Test
+    void theGuidesThatShipAreReadRightToo() throws IOException {
+        List<String> faults = new ArrayList<>();
+        for (Paper paper : List.of(Paper.LETTER, Paper.A4)) {
+            for (DemoGuides.Printed guide : DemoGuides.on(paper)) {
+                String where = guide.id() + " " + paper.id() + ": ";
+                PdfJudge.judge(guide.pdf(), guide.imposition()).faults()
+                        .forEach(fault -> faults.add(where + fault));
+                try (PDDocument document = Loader.loadPDF(guide.pdf())) {
+                    SheetJudge.faults(document, guide.imposition())
+                            .forEach(fault -> faults.add(where + fault));
+                }
+            }
+        }
+        assertEquals(List.of(), faults);
+    }
+
+    @Test
     void passesBothStandards() {
         boolean every = Boolean.getBoolean("fieldfold.every-sheet");
         List<String> faults = new ArrayList<>();

@@ -146,7 +146,8 @@ final class SheetJudge {
                     array[2] - array[0] + 2 * OVERHANG, array[3] - array[1] + 2 * OVERHANG);
             figure.contents().flatMap(content -> content.things().stream())
                     .filter(thing -> thing.isType() || thing.text().isEmpty())
-                    .filter(thing -> !box.contains(thing.box()))
+                    // white where something was bitten off shows the paper, and is no ink
+                    .filter(thing -> thing.rgb() != 0xffffff && !box.contains(thing.box()))
                     .forEach(thing -> faults.add(figure.says("Alt") + ": outside its box " + box + ": "
                             + thing));
         });
