@@ -51,13 +51,14 @@ final class FirstSheets {
         OfficePanel publisher = OfficePanel.generic(said.edition());
         for (Paper paper : papers(said.edition().value().papers())) {
             sheets.addAll(first.of("foldouts/print-me-first." + language + "." + paper.id(), publisher,
-                    paper));
+                    paper, FlipEdge.SHORT, false));
         }
         for (Placed<Office> office : said.offices().values()) {
             if (firstOf(office.value(), base.edition().value().languages()).equals(language)) {
                 for (Paper paper : papers(List.of(office.value().paper()))) {
                     sheets.addAll(first.of("offices/" + office.value().id() + "/print-me-first."
-                            + paper.id(), OfficePanel.of(office), paper));
+                            + paper.id(), OfficePanel.of(office), paper,
+                            office.value().flip().orElse(FlipEdge.SHORT), true));
                 }
             }
         }
@@ -74,19 +75,23 @@ final class FirstSheets {
         return Arrays.stream(Paper.values()).filter(paper -> ids.contains(paper.id())).toList();
     }
 
-    private List<Forms.Form> of(String path, OfficePanel office, Paper paper) {
-        return List.of(of(path + ".pdf", office, PrintMeFirst.sheet(paper, FlipEdge.SHORT)),
-                of(path + ".long-edge.pdf", office, PrintMeFirst.sheet(paper, FlipEdge.LONG)));
+    /** For the edge that its copier turns the sheet on, and, should that prove wrong, for the other. */
+    private List<Forms.Form> of(String path, OfficePanel office, Paper paper, FlipEdge flip, boolean own) {
+        boolean onShort = flip == FlipEdge.SHORT;
+        FlipEdge other = onShort ? FlipEdge.LONG : FlipEdge.SHORT;
+        return List.of(of(path + ".pdf", office, PrintMeFirst.sheet(paper, flip), own),
+                of(path + (onShort ? ".long-edge.pdf" : ".short-edge.pdf"), office,
+                        PrintMeFirst.sheet(paper, other), own));
     }
 
-    private Forms.Form of(String path, OfficePanel office, Imposition sheet) {
+    private Forms.Form of(String path, OfficePanel office, Imposition sheet, boolean own) {
         Edition edition = base.edition().value();
         Manuscript manuscript = new Manuscript("print-me-first", phrases.say("first.title"),
                 phrases.language(), edition.year(), phrases.date(edition.validUntil()), proof,
                 new GuideWriter(base, phrases).foot(), "#000000", new Manuscript.TypeRange(11, 11),
                 List.of());
         SetGuide set = PrintMeFirst.set(manuscript, phrases, sheet,
-                office.name() + " · " + office.contact().phone(), office.origin(), press.metrics(),
+                office.name() + " · " + office.contact().phone(), own, office.origin(), press.metrics(),
                 press.shapes());
         PrintJob job = new PrintJob(manuscript.title(), edition.title() + ", " + edition.year(),
                 manuscript.language(), manuscript.year(), edition.publisher(), edition.issued(), set,

@@ -61,7 +61,8 @@ class OfficeCopiesTest {
 
     private static List<String> in(Path office) throws IOException {
         try (Stream<Path> files = Files.list(office)) {
-            return files.map(file -> file.getFileName().toString()).filter(name -> !name.startsWith("print"))
+            return files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".pdf")
+                    && !name.startsWith("print-me-first"))
                     .sorted().toList();
         }
     }
@@ -84,6 +85,11 @@ class OfficeCopiesTest {
         assertFalse(words.contains("555-0155"), words);
         String file = Files.readString(sheet, StandardCharsets.ISO_8859_1);
         assertTrue(file.contains("DuplexFlipLongEdge"), "turned on the long edge");
+        for (String[] first : new String[][] {{"", "DuplexFlipLongEdge"},
+                {".short-edge", "DuplexFlipShortEdge"}}) {
+            assertTrue(Files.readString(offices.resolve("lowbridge/print-me-first.letter" + first[0] + ".pdf"),
+                    StandardCharsets.ISO_8859_1).contains(first[1]), first[1]);
+        }
         assertEquals(List.of(), Conformance.failures(Files.readAllBytes(sheet)));
     }
 

@@ -29,14 +29,17 @@ public final class PrintMeFirst {
     private final Manuscript manuscript;
     private final Phrases phrases;
     private final Imposition sheet;
+    private final String whose;
     private final Span origin;
     private final Stick stick;
     private final Tag document = Tag.document();
 
-    private PrintMeFirst(Manuscript manuscript, Phrases phrases, Imposition sheet, Span origin, Stick stick) {
+    private PrintMeFirst(Manuscript manuscript, Phrases phrases, Imposition sheet, boolean own, Span origin,
+            Stick stick) {
         this.manuscript = manuscript;
         this.phrases = phrases;
         this.sheet = sheet;
+        this.whose = own ? ".office" : "";
         this.origin = origin;
         this.stick = stick;
     }
@@ -76,17 +79,18 @@ public final class PrintMeFirst {
      * Sets it on such a sheet.
      *
      * @param manuscript a title, the office beneath it, and the foot; it has no sections
+     * @param own whether it is for one office's copier, and lies beside guides for that copier alone
      * @param origin where the office is written
      */
     public static SetGuide set(Manuscript manuscript, Phrases phrases, Imposition sheet, String office,
-            Span origin, TypeMetrics metrics, FigureShapes shapes) {
+            boolean own, Span origin, TypeMetrics metrics, FigureShapes shapes) {
         Frame frame = Frame.of(sheet.slot(1));
         Remarks remarks = new Remarks();
         Leading leading = Leading.of(TYPE, TYPE, frame.height(), metrics.capHeight(Face.REGULAR));
         Stick stick = new Stick(metrics, shapes, new WordCase(metrics), leading, frame.width(),
                 Mark.Ink.BLACK, new Folio(Folio.NUMBER, 2),
                 Abbreviations.in(phrases.language()), remarks);
-        PrintMeFirst first = new PrintMeFirst(manuscript, phrases, sheet, origin, stick);
+        PrintMeFirst first = new PrintMeFirst(manuscript, phrases, sheet, own, origin, stick);
         SetPanel front = first.front(frame, office);
         SetPanel back = first.back(Frame.of(sheet.slot(2)));
         return new SetGuide(List.of(front, back), first.document, TYPE, List.of(), remarks.findings());
@@ -119,8 +123,8 @@ public final class PrintMeFirst {
         double beside = sheet.sheetWidth() - CheckPage.ASIDE - 50 - page.left();
         page.step(document, 2, "first.2", 0, beside);
         page.text(page.say("first.2.how"), 0, beside);
-        page.text(page.say("first.2.right"), 0, beside);
-        page.text(page.say(onShort ? "first.2.wrong.short" : "first.2.wrong.long"), 0, beside);
+        page.text(page.say("first.2.right" + whose), 0, beside);
+        page.text(page.say("first.2.wrong" + whose + (onShort ? ".short" : ".long")), 0, beside);
         page.text(page.say("first.2.none"), 0, beside);
         double aside = sheet.sheetWidth() - CheckPage.ASIDE;
         page.arrow(aside, CheckPage.ARROW_AT);

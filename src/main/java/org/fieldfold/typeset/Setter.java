@@ -92,7 +92,7 @@ public final class Setter {
         }
     }
 
-    /** Where to begin to look for the largest size that fits: over a wide range it is found by whole points. */
+    /** Where to begin to look for the largest size that fits; over a wide range by whole points. */
     private double start(Manuscript manuscript, List<Frame> frames) {
         double smallest = manuscript.type().smallest();
         double largest = Math.max(smallest, manuscript.type().largest());
