@@ -64,11 +64,10 @@ public final class Calendars {
                 .map(pest -> of(pest.value(), guide.crops(), guide.audience(), place)).toList());
     }
 
-    /** The calendar of a crop in the open: of all entries that harm it. */
-    public GuideCalendar of(Crop crop, Place place) {
+    /** The calendar of everything in the open, an entry a row whatever crops it harms. */
+    public GuideCalendar ofAll(Place place) {
         return new GuideCalendar(place, false, base.pests().values().stream().map(Placed::value)
-                .filter(pest -> pest.crops().contains(crop.id()))
-                .map(pest -> of(pest, List.of(crop.id()), Audience.FIELD, place)).toList());
+                .map(pest -> of(pest, List.of(), Audience.FIELD, place)).toList());
     }
 
     /**

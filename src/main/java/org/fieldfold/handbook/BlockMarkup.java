@@ -48,6 +48,10 @@ final class BlockMarkup {
                     : Optional.empty()).write(tier);
         } else if (block instanceof Block.Grid grid) {
             grid(grid);
+        } else if (block instanceof Block.Weeks weeks) {
+            new WeeksMarkup(form, out).write(weeks, this);
+        } else if (block instanceof Block.Downloads downloads) {
+            downloads(downloads);
         } else if (block instanceof Block.Facts facts) {
             facts(facts.facts());
         } else if (block instanceof Block.Tiles tiles) {
@@ -79,6 +83,19 @@ final class BlockMarkup {
             out.open("p", "class", kind);
         }
         runs(runs);
+        out.close();
+    }
+
+    /** Where there is no folder there are no files beside the page, and nothing is said about them. */
+    private void downloads(Block.Downloads downloads) {
+        if (!form.hasFiles() || downloads.files().isEmpty()) {
+            return;
+        }
+        out.open("ul", "class", "ways");
+        for (Block.Download file : downloads.files()) {
+            out.open("li").element("a", file.label(), "href", file.file(), "download", file.file(),
+                    "type", "text/calendar").close();
+        }
         out.close();
     }
 

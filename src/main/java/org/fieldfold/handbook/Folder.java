@@ -78,6 +78,12 @@ final class Folder implements Form {
                 "loading", "lazy", "decoding", "async"));
     }
 
+    /** Readers of EPUB open no files. */
+    @Override
+    public boolean hasFiles() {
+        return gated;
+    }
+
     @Override
     public int titleLevel(Page page) {
         return 1;

@@ -30,6 +30,9 @@ interface Form {
     /** Whether tier 3 waits behind its caution until a box is ticked; elsewhere the caution stands first. */
     boolean gated();
 
+    /** Whether files stand beside its pages. */
+    boolean hasFiles();
+
     /** Level of the page's own title. */
     int titleLevel(Page page);
 }

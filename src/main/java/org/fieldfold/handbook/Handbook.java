@@ -6,6 +6,7 @@ import java.util.List;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
 import org.fieldfold.manuscript.Book;
+import org.fieldfold.manuscript.CalendarDownloads;
 import org.fieldfold.manuscript.HandbookWriter;
 import org.fieldfold.manuscript.News;
 import org.fieldfold.manuscript.Page;
@@ -48,6 +49,8 @@ public final class Handbook {
         List<HandbookFile> files = new ArrayList<>();
         files.add(handbook.oneFile(new Drawings(base)));
         files.addAll(handbook.folder(new Drawings(base)));
+        CalendarDownloads.files(base, phrases).forEach((name, text) -> files.add(new HandbookFile("handbook/"
+                + phrases.language() + "/" + name, text.getBytes(StandardCharsets.UTF_8))));
         files.add(handbook.epub(new Drawings(base), base.edition().value()));
         return List.copyOf(files);
     }

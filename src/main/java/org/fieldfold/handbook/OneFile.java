@@ -55,6 +55,11 @@ final class OneFile implements Form {
     }
 
     @Override
+    public boolean hasFiles() {
+        return false;
+    }
+
+    @Override
     public int titleLevel(Page page) {
         return page.kind() == Page.Kind.START ? 1 : 2;
     }

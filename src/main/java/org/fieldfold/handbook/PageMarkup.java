@@ -82,8 +82,8 @@ final class PageMarkup {
     void bar(Markup out, Page.Kind here) {
         out.open("nav", "class", "bar", "aria-label", phrases.say("book.places"));
         place(out, here, Page.Kind.LOOK, "at:look", "look");
-        place(out, here, Page.Kind.CROPS, "at:crops", "crops");
         place(out, here, Page.Kind.COUNT, "at:count", "count");
+        place(out, here, Page.Kind.WEEKS, "at:weeks", "weeks");
         place(out, here, Page.Kind.OFFICE, "at:offices", "office");
         out.close().line();
     }

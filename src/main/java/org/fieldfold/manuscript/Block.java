@@ -221,6 +221,17 @@ public sealed interface Block {
     record Stretch(MonthDay first, Optional<MonthDay> usual, MonthDay last) {
     }
 
+    /** Files beside the page. Only the handbook as a folder has them. */
+    record Downloads(List<Download> files, Span origin) implements Block {
+        public Downloads {
+            files = List.copyOf(files);
+        }
+    }
+
+    /** One file, by its name in the folder. */
+    record Download(String file, String label) {
+    }
+
     /** A square code that a telephone reads, with its address in words. */
     record Code(String address, List<Run> caption, Span origin) implements Block {
         public Code {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.fieldfold.calendar.Calendars;
 import org.fieldfold.entry.Audience;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
@@ -17,6 +18,7 @@ public final class HandbookWriter {
     private final Register register;
     private final News news;
     private final Reader reader;
+    private final Calendars calendars;
 
     public HandbookWriter(ContentBase base, Phrases phrases) {
         this(base, phrases, News.NONE);
@@ -29,6 +31,7 @@ public final class HandbookWriter {
         this.register = new Register(base, phrases);
         this.news = news;
         this.reader = new Reader(Audience.FIELD, List.of(), false, phrases);
+        this.calendars = new Calendars(base);
     }
 
     /**
@@ -53,7 +56,7 @@ public final class HandbookWriter {
         fresh.ifPresent(pages::add);
         pages.addAll(new FinderPages(register).pages());
         pages.add(new CountPage(register, reader).page());
-        base.pests().values().forEach(pest -> pages.add(new PestPage(register, pest, reader).page()));
+        base.pests().values().forEach(pest -> pages.add(new PestPage(register, pest, reader, calendars).page()));
         pages.add(reference.enemies());
         base.enemies().values().forEach(enemy -> pages.add(new EnemyPage(register, enemy, reader).page()));
         pages.add(reference.practices());
@@ -64,6 +67,7 @@ public final class HandbookWriter {
         pages.add(reference.materials());
         pages.add(reference.cautions());
         pages.add(reference.sources());
+        pages.addAll(new WeeksPages(register, calendars).pages());
         pages.add(new OfficePage(register).page());
         base.unread().entrySet().forEach(file -> pages.add(unread(file)));
         return pages;

@@ -21,6 +21,8 @@ public record Page(String id, Kind kind, String name, String up, List<Part> part
         LOOK,
         /** All count cards. */
         COUNT,
+        /** When to look, near one station. */
+        WEEKS,
         /** Whom to ask. */
         OFFICE,
         PEST,

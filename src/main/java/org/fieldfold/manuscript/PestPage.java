@@ -3,6 +3,7 @@ package org.fieldfold.manuscript;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fieldfold.calendar.Calendars;
 import org.fieldfold.entry.Damage;
 import org.fieldfold.entry.Figure;
 import org.fieldfold.entry.LookAlike;
@@ -21,12 +22,14 @@ final class PestPage {
     private final Placed<PestEntry> placed;
     private final PestEntry entry;
     private final Reader reader;
+    private final Calendars calendars;
 
-    PestPage(Register register, Placed<PestEntry> placed, Reader reader) {
+    PestPage(Register register, Placed<PestEntry> placed, Reader reader, Calendars calendars) {
         this.register = register;
         this.placed = placed;
         this.entry = placed.value();
         this.reader = reader;
+        this.calendars = calendars;
     }
 
     Page page() {
@@ -139,6 +142,7 @@ final class PestPage {
         entry.overwinters().ifPresent(place -> blocks.add(new Block.Facts(List.of(Block.Fact.of(
                 reader.say("book.winter"), register.phrases().word("winter", place))),
                 placed.at("overwinters"))));
+        blocks.addAll(new UsualDates(register, calendars, placed).blocks(entry));
         return blocks;
     }
 

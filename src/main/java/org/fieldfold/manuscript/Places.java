@@ -14,6 +14,7 @@ final class Places {
     static final String LOOK = "at:look";
     static final String ANIMALS = "at:animals";
     static final String COUNT = "at:count";
+    static final String WEEKS = "at:weeks";
     static final String ENEMIES = "at:friends";
     static final String PRACTICES = "at:practices";
     static final String CHAPTERS = "at:reading";
@@ -31,6 +32,10 @@ final class Places {
 
     static String part(PlantPart part) {
         return "part:" + part.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    static String weeks(String station) {
+        return "weeks:" + station;
     }
 
     static String chapter(String id) {

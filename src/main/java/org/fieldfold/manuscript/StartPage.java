@@ -52,7 +52,8 @@ final class StartPage {
                 List.of(new Run(notice.full().words(), Run.Style.STRONG, "")), at("notice"))));
         blocks.add(new Block.Tiles(List.of(
                 door(Places.LOOK, "book.door.look"), door(Places.CROPS, "book.door.crops"),
-                door(Places.COUNT, "book.door.count"), door(Places.OFFICES, "book.door.office")),
+                door(Places.COUNT, "book.door.count"), door(Places.WEEKS, "book.door.weeks"),
+                door(Places.OFFICES, "book.door.office")),
                 at("title")));
         blocks.add(new Block.Paragraph(List.of(Run.plain(phrases.say("book.printing"))), List.of(),
                 at("title")));

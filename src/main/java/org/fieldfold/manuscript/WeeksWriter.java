@@ -20,6 +20,9 @@ final class WeeksWriter {
     /** The season, as it stands in every strip: April to October. */
     private static final int FIRST_MONTH = 4;
     private static final int LAST_MONTH = 10;
+    /** All strips of the handbook have the same scale; what lies outside is said in words. */
+    private static final int FIRST_ON_SCREEN = 3;
+    private static final int LAST_ON_SCREEN = 11;
     private static final MonthDay NEW_YEAR = MonthDay.of(1, 1);
     private static final MonthDay YEARS_END = MonthDay.of(12, 31);
 
@@ -36,6 +39,12 @@ final class WeeksWriter {
         this.pocket = pocket;
     }
 
+    /** The strip under another title. */
+    Optional<Block> block(String title, GuideCalendar calendar, Span origin) {
+        return block(calendar, origin).map(block -> (Block.Weeks) block).map(weeks -> new Block.Weeks(title,
+                weeks.months(), weeks.firstMonth(), weeks.rows(), List.of(), weeks.spare(), origin));
+    }
+
     /** The strip; empty when no entry has anything to draw. */
     Optional<Block> block(GuideCalendar calendar, Span origin) {
         List<EntryCalendar> drawn = calendar.rows().stream().filter(row -> !row.isEmpty()).toList();
@@ -43,10 +52,10 @@ final class WeeksWriter {
             return Optional.empty();
         }
         List<Block.WeekRow> rows = drawn.stream().map(this::row).toList();
-        int first = Stream.concat(stretches(rows).map(one -> one.first().getMonthValue()),
-                Stream.of(FIRST_MONTH)).min(Integer::compare).orElseThrow();
-        int last = Stream.concat(stretches(rows).map(one -> one.last().getMonthValue()),
-                Stream.of(LAST_MONTH)).max(Integer::compare).orElseThrow();
+        int first = pocket ? Stream.concat(stretches(rows).map(one -> one.first().getMonthValue()),
+                Stream.of(FIRST_MONTH)).min(Integer::compare).orElseThrow() : FIRST_ON_SCREEN;
+        int last = pocket ? Stream.concat(stretches(rows).map(one -> one.last().getMonthValue()),
+                Stream.of(LAST_MONTH)).max(Integer::compare).orElseThrow() : LAST_ON_SCREEN;
         List<String> months = IntStream.rangeClosed(first, last)
                 .mapToObj(month -> initial(phrases.say("month." + month))).toList();
         return Optional.of(new Block.Weeks(title(calendar.place()), months, first, rows,
