@@ -90,6 +90,8 @@ class ReadAloudTest {
                         new Block.Title(List.of(Run.plain("Friends: "), Run.name("Aphidius")), List.of(), HERE),
                         new Block.Paragraph(List.of(Run.plain("PHILOSOPHY is no PHI; wait out the PHI.")),
                                 List.of(), HERE),
+                        new Block.Paragraph(List.of(Run.plain("In Spanish: "),
+                                Run.plain("escarabajo de la papa").in("es"), Run.plain(".")), List.of(), HERE),
                         new Block.Heading(2, List.of(Run.plain("Spare "), Run.name("Coleomegilla maculata"),
                                 Run.plain(" and REI")), HERE),
                         new Block.Paragraph(List.of(Run.strong("REI"), Run.plain(" and PHI again.")),
@@ -116,6 +118,8 @@ class ReadAloudTest {
                                     + " = " + element.says("E") + " in " + parent.role())).toList());
             assertTrue(root.text().contains("PHILOSOPHY is no PHI; wait out the PHI."), root.text());
             assertTrue(root.text().contains("REI and PHI again."), root.text());
+            assertEquals(List.of("escarabajo de la papa"), root.all()
+                    .filter(element -> element.says("Lang").equals("es")).map(FileTree.Element::text).toList());
         }
         Outside.need("pdfinfo");
         Path file = folder.resolve("sample.pdf");
