@@ -45,8 +45,8 @@ public final class Compiler {
             "word-too-wide");
 
     /** What is found beside an edition that was issued. */
-    private static final List<String> FOUND_IN_LEDGERS = List.of("issued-bytes-differ",
-            "issued-facts-differ", "ledger-altered");
+    private static final List<String> FOUND_IN_LEDGERS = List.of("carried-over-changed",
+            "issued-bytes-differ", "issued-facts-differ", "ledger-altered");
 
     private static final Pattern LEDGER = Pattern.compile("/issued/([0-9]{4})\\.json$");
 
@@ -93,7 +93,10 @@ public final class Compiler {
                 Rulebook.check(base, asOf.orElse(base.edition().value().issued()))));
         Ledgers ledgers = Ledgers.in(content);
         findings.addAll(ledgers.findings());
-        loaded.base().ifPresent(base -> findings.addAll(Reissue.facts(base, ledgers)));
+        loaded.base().ifPresent(base -> {
+            findings.addAll(Reissue.facts(base, ledgers));
+            findings.addAll(CarriedOver.findings(base, ledgers));
+        });
         Collections.sort(findings);
         return new Checked(loaded.base(), List.copyOf(findings), loaded.inputs(), ledgers);
     }

@@ -16,6 +16,7 @@ import org.fieldfold.edition.Comparison;
 import org.fieldfold.edition.Due;
 import org.fieldfold.edition.Ledger;
 import org.fieldfold.edition.Snapshot;
+import org.fieldfold.edition.Worklist;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
 
@@ -81,7 +82,7 @@ public final class Editions {
                             + value.getValue());
                 }
             }
-            Files.write(file, text.bytes());
+            WholeFile.write(file, text.bytes());
             return lines;
         } catch (EditRefused refused) {
             throw new Refused(refused.getMessage());
@@ -116,6 +117,12 @@ public final class Editions {
                 + year + ", found " + (checked.ledgers().byYear().isEmpty() ? "none at all"
                 : "those of " + checked.ledgers().byYear().keySet().stream().map(String::valueOf)
                         .collect(Collectors.joining(", ")))));
+    }
+
+    /** What is to be done before the edition is issued. */
+    public static Worklist worklist(Path content, Optional<LocalDate> asOf) throws IOException, Refused {
+        Compiler.Checked checked = Compiler.check(content, asOf);
+        return Worklist.of(base(checked), checked.findings());
     }
 
     /** The editions that were issued and the one that is open, a line each. */

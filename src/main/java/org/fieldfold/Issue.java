@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -71,15 +70,7 @@ public final class Issue {
                         new Ledger.Follows(last.year(), last.seal())),
                 Snapshot.of(base), Reissue.hashes(built.outputs()));
         Path file = checked.ledgers().file(edition.year());
-        write(file, ledger.text());
+        WholeFile.write(file, ledger.text().getBytes(StandardCharsets.UTF_8));
         return new Issued(built, Optional.of(file), ledger.seal());
-    }
-
-    /** Whole or not at all. */
-    private static void write(Path file, String text) throws IOException {
-        Files.createDirectories(file.getParent());
-        Path next = file.resolveSibling("." + file.getFileName() + ".next");
-        Files.write(next, text.getBytes(StandardCharsets.UTF_8));
-        Files.move(next, file, StandardCopyOption.ATOMIC_MOVE);
     }
 }

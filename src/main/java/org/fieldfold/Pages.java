@@ -10,11 +10,13 @@ import org.fieldfold.calendar.Calendars;
 import org.fieldfold.content.ContentSchema;
 import org.fieldfold.content.OpenData;
 import org.fieldfold.edition.Comparison;
+import org.fieldfold.edition.Worklist;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.handbook.ChangesPage;
 import org.fieldfold.handbook.Handbook;
 import org.fieldfold.handbook.HandbookFile;
 import org.fieldfold.handbook.ReviewPage;
+import org.fieldfold.handbook.WorklistPage;
 import org.fieldfold.manuscript.News;
 import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.output.OutputFolder;
@@ -46,6 +48,8 @@ final class Pages {
         pages.byPath.put("review/index.html", ReviewPage.write(base, findings, fit, proof));
         pages.byPath.put("review/fit.json", FitReport.json(findings, fit).getBytes(StandardCharsets.UTF_8));
         pages.byPath.put("review/changes.html", ChangesPage.write(base.edition().value(), changes, proof));
+        pages.byPath.put("review/worklist.html", WorklistPage.write(base.edition().value(),
+                Worklist.of(base, findings), proof));
         pages.byPath.put("data/entries.json", OpenData.of(base).getBytes(StandardCharsets.UTF_8));
         pages.byPath.put("data/schema.json", ContentSchema.ofBase().getBytes(StandardCharsets.UTF_8));
         return pages;

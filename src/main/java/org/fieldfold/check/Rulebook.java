@@ -52,6 +52,8 @@ public final class Rulebook {
             new GroupCodeForm(),
             new SignalWordUnfit(),
             new LabelNotChecked(),
+            new MaterialWithdrawn(),
+            new MaterialLeftShort(),
             new ScientificNameForm(),
             new SizesContradict(),
             new LookAlikeOneWay(),

@@ -69,7 +69,10 @@ final class References {
         base.pests().values().forEach(this::pest);
         base.enemies().values().forEach(this::enemy);
         base.practices().values().forEach(this::practice);
-        base.materials().values().forEach(known -> all(known, source, known.value().sources(), "sources"));
+        base.materials().values().forEach(known -> {
+            all(known, source, known.value().sources(), "sources");
+            all(known, crop, known.value().lostUses(), "lost-uses");
+        });
         base.prices().values().forEach(known -> maybe(known, source, known.value().source(), "source"));
         base.guides().values().forEach(known -> {
             all(known, crop, known.value().crops(), "crops");
@@ -78,7 +81,13 @@ final class References {
         base.offices().values().forEach(known -> {
             one(known, target("a weather station", FileKind.WEATHER), known.value().station(), "station");
             all(known, guide, known.value().guides(), "guides");
+            Target entry = target("an entry", FileKind.PEST, FileKind.NATURAL_ENEMY, FileKind.PRACTICE);
+            for (int i = 0; i < known.value().requests().size(); i++) {
+                one(known, entry, known.value().requests().get(i).entry(), "requests", i, "entry");
+            }
         });
+        base.sources().values().forEach(known ->
+                maybe(known, source, known.value().supersededBy(), "superseded-by"));
         base.figures().values().forEach(this::figure);
         Target linked = target("an entry or chapter", FileKind.PEST, FileKind.NATURAL_ENEMY,
                 FileKind.PRACTICE, FileKind.CHAPTER);

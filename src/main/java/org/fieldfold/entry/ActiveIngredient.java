@@ -22,7 +22,15 @@ public record ActiveIngredient(
         @Describe("signal words found on its labels") List<SignalWord> signalWords,
         @Describe("toxicity categories of its most toxic product") Optional<Toxicity> toxicity,
         @Describe("day on which labels were last looked at") Optional<LocalDate> labelChecked,
-        @Describe("ids of the sources") List<String> sources) {
+        @Describe("ids of the sources") List<String> sources,
+        @Describe("edition from which on it may no longer be used") Optional<Integer> withdrawn,
+        @Describe("ids of crops on which it may no longer be used") List<String> lostUses) {
+    /** Whether an edition may still tell of it, on these crops. */
+    public boolean isGoneFor(int year, List<String> crops) {
+        return withdrawn.filter(from -> from <= year).isPresent()
+                || !crops.isEmpty() && lostUses.containsAll(crops);
+    }
+
     /** Both waiting times over all labels; empty when one is missing or contradicts itself. */
     public Optional<WaitingTimes> waitingTimes() {
         return phiDays.filter(ActiveIngredient::rises).flatMap(harvest -> reiHours

@@ -14,5 +14,6 @@ public record Office(
         @Describe("edge about which its printer turns the sheet; leave out for short") Optional<FlipEdge> flip,
         @Describe("id of its weather station") String station,
         @Describe("ids of the guides it hands out; leave out for all") List<String> guides,
-        @Describe("how it is reached") Contact contact) {
+        @Describe("how it is reached") Contact contact,
+        @Describe("what it asks to have looked at before the next edition") List<OfficeRequest> requests) {
 }

@@ -9,5 +9,6 @@ public record Source(
         @Describe("year") Optional<Integer> year,
         @Describe("title") @Translated(optional = true) String title,
         @Describe("where it appeared") @Translated(optional = true) Optional<String> published,
-        @Describe("read, or value-from-memory where nobody re-read it") Standing standing) {
+        @Describe("read, or value-from-memory where nobody re-read it") Standing standing,
+        @Describe("id of the source that takes its place") Optional<String> supersededBy) {
 }

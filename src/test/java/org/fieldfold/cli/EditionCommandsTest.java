@@ -164,6 +164,67 @@ class EditionCommandsTest {
     }
 
     @Test
+    void signingChangesDateAndNameAndNothingElse() throws IOException {
+        assertEquals(0, issue().status());
+        String entry = "pests/potato-beetle.yaml";
+        assertTrue(run("sign", "potato-beetle", "--by", "rowan").err()
+                .contains("edition 2027 is issued"), "before the next is open");
+        assertEquals(0, run("edition", "open", "2028").status());
+        today = LocalDate.of(2027, 1, 15);
+        assertTrue(run("sign", "potato-beetle", "--by", "rowan").err()
+                .contains("expected a day after 2027-01-15, on which the last edition was issued"));
+        today = LocalDate.of(2027, 12, 3);
+        assertTrue(run("sign", "potato-betle", "--by", "rowan").err()
+                .contains("did you mean 'potato-beetle'?"));
+        assertTrue(run("sign", "potato-beetle", "--by", "nobody").err()
+                .contains("expected a reviewer of edition.yaml, one of rowan"));
+
+        Path file = content.resolve(entry);
+        String before = "\uFEFF" + Files.readString(file).replace("\n", "\r\n")
+                .replace("revised: 2026-12-01", "revised:   \"2026-12-01\"  # in the hall");
+        Files.writeString(file, before);
+        assertEquals(0, run("sign", "potato-beetle", "--by", "rowan", "--carried-over").status());
+        String carried = before.replace("2026-12-01", "2027-12-03") + "carried-over: true\r\n";
+        assertEquals(carried, Files.readString(file));
+
+        edit(entry, "value: 25", "value: 20");
+        Run check = run("check");
+        assertEquals(1, check.status());
+        assertTrue(check.out().contains("[carried-over-changed]") && check.out().contains("25 -> 20"),
+                check.out());
+        assertTrue(run("sign", "potato-beetle", "--by", "rowan", "--carried-over").err()
+                .contains("sign it without --carried-over"));
+        assertEquals(0, run("sign", "potato-beetle", "--by", "rowan").status());
+        assertEquals(before.replace("2026-12-01", "2027-12-03").replace("value: 25", "value: 20"),
+                Files.readString(file));
+    }
+
+    @Test
+    void theWorklistSaysWhatIsDueAndWhyGravestFirst() throws IOException {
+        assertEquals("edition 2027: 7 of 7 entries signed, 0 still to be signed\n", run("worklist").out());
+        assertEquals(0, issue().status());
+        assertEquals(0, run("edition", "open", "2028").status());
+        edit("sources.yaml", "  - id: trials\n", "  - id: trials\n    superseded-by: moa\n");
+        Files.writeString(content.resolve("offices/mill.yaml"), Files.readString(content
+                .resolve("offices/mill.yaml")) + "requests:\n  - {entry: ground-beetle, what: =how to keep it}\n");
+        Run run = run("worklist");
+        assertTrue(run.out().startsWith("edition 2028: 0 of 7 entries signed, 7 still to be signed\n\nrowan (7)\n"
+                + "  potato-beetle  [to sign]  last read 2026-12-01\n      label not checked this winter: "
+                + "acetamiprid, last on 2026-11-10\n"), run.out());
+        assertTrue(run.out().contains("      source superseded: "), run.out());
+        assertTrue(run.out().contains("      asked for by an office: "), run.out());
+        assertTrue(run.out().indexOf("ground-beetle  [to sign]") < run.out().indexOf("clean-up  [to sign]"),
+                run.out());
+        String csv = run("worklist", "--format", "csv").out();
+        assertTrue(csv.startsWith("risk,reviewer,entry,name,to sign,last read,reason,detail,file\r\n1,rowan,"
+                + "potato-beetle,Colorado potato beetle,yes,2026-12-01,label not checked this winter,"), csv);
+        assertFalse(csv.contains(",="), csv);
+        today = LocalDate.of(2027, 12, 3);
+        assertEquals(0, run("sign", "clean-up", "rotation", "--by", "rowan").status());
+        assertTrue(run("worklist", "--by", "rowan").out().startsWith("edition 2028: 2 of 7 entries signed"));
+    }
+
+    @Test
     void refusalsSayWhatToDo() {
         Run back = run("edition", "open", "2027");
         assertEquals(1, back.status());

@@ -1,0 +1,37 @@
+package org.fieldfold;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.fieldfold.edition.Change;
+import org.fieldfold.edition.Ledger;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.Placed;
+import org.fieldfold.entry.Reviewed;
+import org.fieldfold.source.Finding;
+
+/** Entries that say that they were carried over unchanged, held to the last edition. */
+final class CarriedOver {
+    private CarriedOver() {
+    }
+
+    static List<Finding> findings(ContentBase base, Ledgers ledgers) {
+        List<Finding> findings = new ArrayList<>();
+        Optional<Ledger> last = ledgers.before(base.edition().value().year());
+        for (Placed<? extends Reviewed> entry : base.reviewed()) {
+            if (entry.value().carriedOver().orElse(false)) {
+                String id = entry.value().id();
+                String found = last.isEmpty() ? "no edition before this one"
+                        : Signing.changed(base, last.get(), id).stream().map(Change::what)
+                                .collect(Collectors.joining("; "));
+                if (!found.isEmpty()) {
+                    findings.add(Finding.error(entry.at("carried-over"), "carried-over-changed",
+                            "expected '" + id + "' as the last edition has it, found " + found,
+                            "re-read it, and sign it without --carried-over"));
+                }
+            }
+        }
+        return findings;
+    }
+}

@@ -1,0 +1,144 @@
+package org.fieldfold.edition;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.fieldfold.entry.ActiveIngredient;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.Control;
+import org.fieldfold.entry.Edition;
+import org.fieldfold.entry.NaturalEnemy;
+import org.fieldfold.entry.PestEntry;
+import org.fieldfold.entry.Placed;
+import org.fieldfold.entry.Practice;
+import org.fieldfold.entry.Reviewed;
+import org.fieldfold.entry.Source;
+import org.fieldfold.entry.Threshold;
+import org.fieldfold.source.Finding;
+import org.fieldfold.source.Severity;
+
+/** Why entries are on the worklist. */
+final class Reasons {
+    /** A file of an entry, of the base itself or of a language. */
+    private static final Pattern ENTRY_FILE =
+            Pattern.compile("(?:^|/)(?:pests|natural-enemies|practices)/([a-z0-9-]+)\\.yaml$");
+    private static final Pattern FIGURE_FILE = Pattern.compile("(?:^|/)figures/([a-z0-9-]+)\\.[a-z]+$");
+
+    /** Age is told in its own words. */
+    private static final Set<String> OF_AGE = Set.of("revision-date", "reviser-missing",
+            "label-not-checked");
+
+    private final ContentBase base;
+    private final Edition edition;
+    private final Map<String, List<Finding>> findings = new HashMap<>();
+
+    Reasons(ContentBase base, List<Finding> all) {
+        this.base = base;
+        this.edition = base.edition().value();
+        all.forEach(finding -> entry(finding).ifPresent(id ->
+                findings.computeIfAbsent(id, none -> new ArrayList<>()).add(finding)));
+    }
+
+    private Optional<String> entry(Finding finding) {
+        String path = finding.span().file().path();
+        Matcher entry = ENTRY_FILE.matcher(path);
+        if (entry.find()) {
+            return Optional.of(entry.group(1));
+        }
+        Matcher figure = FIGURE_FILE.matcher(path);
+        return figure.find() ? Optional.ofNullable(base.figures().get(figure.group(1)))
+                .map(placed -> placed.value().note().shows().entry()) : Optional.empty();
+    }
+
+    /** All reasons, the gravest first; empty for an entry that nobody needs to touch. */
+    List<Job.Why> of(Placed<? extends Reviewed> placed) {
+        Reviewed entry = placed.value();
+        List<Job.Why> why = new ArrayList<>();
+        findings.getOrDefault(entry.id(), List.of()).forEach(finding -> finding(finding, why));
+        materials(entry).forEach(id -> label(id).ifPresent(detail ->
+                why.add(new Job.Why(WorkReason.LABEL, detail))));
+        sources(entry).forEach(id -> superseded(id).ifPresent(detail ->
+                why.add(new Job.Why(WorkReason.SUPERSEDED, detail))));
+        base.offices().values().forEach(office -> office.value().requests().stream()
+                .filter(request -> request.entry().equals(entry.id()))
+                .forEach(request -> why.add(new Job.Why(WorkReason.ASKED, office.value().name() + ": "
+                        + request.what()))));
+        if (Due.isDue(entry, edition)) {
+            why.add(new Job.Why(WorkReason.AGE, entry.revised().map(day -> "last read " + day)
+                    .orElse("never read")));
+        }
+        why.sort(Comparator.comparing(Job.Why::reason));
+        return why.stream().distinct().toList();
+    }
+
+    private static void finding(Finding finding, List<Job.Why> why) {
+        WorkReason reason = WorkReason.of(finding.rule(), finding.severity() == Severity.ERROR);
+        boolean telling = reason != WorkReason.FINDING || finding.severity() != Severity.INFO;
+        if (telling && !OF_AGE.contains(finding.rule())) {
+            why.add(new Job.Why(reason, "line " + finding.span().line() + ", " + finding.message() + " ["
+                    + finding.rule() + "]"));
+        }
+    }
+
+    /** Materials whose labels nobody looked at since the last edition. */
+    private Optional<String> label(String material) {
+        return Optional.ofNullable(base.materials().get(material)).map(Placed::value)
+                .filter(this::isUnchecked).map(known -> known.name() + ", last on "
+                        + known.labelChecked().map(LocalDate::toString).orElse("no day"));
+    }
+
+    private boolean isUnchecked(ActiveIngredient material) {
+        Optional<LocalDate> checked = material.labelChecked();
+        return checked.isEmpty() || checked.get().plusMonths(edition.maxAgeMonths()).isBefore(edition.issued())
+                || edition.reReadAfter().filter(last -> !checked.get().isAfter(last)).isPresent();
+    }
+
+    private Optional<String> superseded(String source) {
+        return Optional.ofNullable(base.sources().get(source)).map(Placed::value)
+                .flatMap(known -> known.supersededBy().map(next -> brief(known) + " by "
+                        + Optional.ofNullable(base.sources().get(next)).map(Placed::value)
+                                .map(Reasons::brief).orElse(next)));
+    }
+
+    private static String brief(Source source) {
+        return source.authors() + source.year().map(year -> " " + year).orElse("");
+    }
+
+    private static Set<String> materials(Reviewed entry) {
+        Set<String> ids = new TreeSet<>();
+        if (entry instanceof PestEntry pest) {
+            for (Control control : pest.controls()) {
+                if (control instanceof Control.Insecticide use) {
+                    ids.add(use.material());
+                }
+            }
+        }
+        return ids;
+    }
+
+    private static Set<String> sources(Reviewed entry) {
+        Set<String> ids = new TreeSet<>(entry.sources());
+        if (entry instanceof PestEntry pest) {
+            pest.thresholds().stream().map(Threshold::source).forEach(source -> source.ifPresent(ids::add));
+        }
+        return ids;
+    }
+
+    static boolean insecticide(Reviewed entry) {
+        return !materials(entry).isEmpty();
+    }
+
+    static String name(Reviewed entry) {
+        return entry instanceof PestEntry pest ? pest.names().common()
+                : entry instanceof NaturalEnemy enemy ? enemy.names().common()
+                : entry instanceof Practice practice ? practice.name() : entry.id();
+    }
+}

@@ -1,0 +1,41 @@
+package org.fieldfold.edition;
+
+import java.util.Locale;
+
+/** Why an entry is on the worklist; what could hurt a reader most stands first. */
+public enum WorkReason {
+    ERROR("an error stands"),
+    SHORT("left short by a material"),
+    LABEL("label not checked this winter"),
+    PRICE("price moved the threshold"),
+    SUPERSEDED("source superseded"),
+    FINDING("a finding is open"),
+    ASKED("asked for by an office"),
+    TRANSLATION("translation behind"),
+    FIGURE("figure without release"),
+    AGE("not re-read for this edition");
+
+    private final String words;
+
+    WorkReason(String words) {
+        this.words = words;
+    }
+
+    public String words() {
+        return words;
+    }
+
+    /** The reason that a finding gives. */
+    static WorkReason of(String rule, boolean error) {
+        return rule.startsWith("price") ? PRICE
+                : rule.startsWith("translation") ? TRANSLATION
+                : rule.startsWith("figure") || rule.startsWith("release") ? FIGURE
+                : rule.startsWith("material-left") || rule.startsWith("material-withdrawn") ? SHORT
+                : error ? ERROR : FINDING;
+    }
+
+    /** As it is written in a table. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}

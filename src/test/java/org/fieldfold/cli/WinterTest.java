@@ -1,0 +1,193 @@
+package org.fieldfold.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** One winter on a copy of the demo base, command by command, from one issued edition to the next. */
+class WinterTest {
+    private static final Path DEMO = Path.of("content");
+
+    @TempDir
+    private Path folder;
+
+    private Path content;
+    private LocalDate today = LocalDate.of(2027, 1, 15);
+
+    private record Run(int status, String out, String err) {
+    }
+
+    private Run run(String... args) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        List<String> all = new ArrayList<>(List.of(args));
+        all.add("--content=" + content);
+        int status = CommandLineTool.run(all.toArray(String[]::new), new Terminal(new PrintStream(out, true,
+                StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8), false, () -> 0,
+                () -> today));
+        return new Run(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    private Run issue() {
+        return run("edition", "issue", "--out=" + folder.resolve("out"));
+    }
+
+    /** The demo base with all entries, but one guide, one paper, one language: a winter in seconds. */
+    private void copyDemoBase() throws IOException {
+        content = folder.resolve("content");
+        try (Stream<Path> files = Files.walk(DEMO)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Path copy = content.resolve(DEMO.relativize(file).toString());
+                Files.createDirectories(copy.getParent());
+                Files.copy(file, copy);
+            }
+        }
+        Path edition = content.resolve("edition.yaml");
+        Files.writeString(edition, Files.readString(edition)
+                .replaceAll("papers: \\[.*\\]", "papers: [letter]")
+                .replaceAll("languages: \\[.*\\]", "languages: [en]"));
+        for (String kind : List.of("guides", "offices")) {
+            try (Stream<Path> files = Files.list(content.resolve(kind))) {
+                for (Path file : files.toList()) {
+                    if (!file.endsWith("onion-family.yaml")) {
+                        Files.delete(file);
+                    } else {
+                        Files.writeString(file, Files.readString(file)
+                                .replaceAll("(?m)^papers: .*", "papers: [letter]"));
+                    }
+                }
+            }
+        }
+    }
+
+    private void edit(String file, String was, String is) throws IOException {
+        Path path = content.resolve(file);
+        String text = Files.readString(path);
+        assertEquals(1, text.split(Pattern.quote(was), -1).length - 1, was + " once in " + file);
+        Files.writeString(path, text.replace(was, is));
+    }
+
+    private List<String> due() throws IOException {
+        List<String> ids = new ArrayList<>();
+        for (String kind : List.of("pests", "natural-enemies", "practices")) {
+            try (Stream<Path> files = Files.list(content.resolve(kind))) {
+                files.map(file -> file.getFileName().toString().replace(".yaml", "")).sorted()
+                        .forEach(ids::add);
+            }
+        }
+        return ids;
+    }
+
+    @Test
+    void fromOneEditionToTheNext() throws IOException {
+        copyDemoBase();
+        Run first = issue();
+        assertEquals(0, first.status(), first.err());
+
+        assertEquals(0, run("edition", "open", "2028").status());
+        today = LocalDate.of(2027, 12, 3);
+        List<String> entries = due();
+        Run worklist = run("worklist");
+        assertTrue(worklist.out().startsWith("edition 2028: 0 of " + entries.size() + " entries signed"),
+                worklist.out().lines().findFirst().orElse(""));
+        assertTrue(worklist.out().contains("label not checked this winter: abamectin, last on "),
+                worklist.out());
+
+        // a threshold with its source, a caution, a look, and words
+        String thrips = "pests/onion-thrips.yaml";
+        edit(thrips, "    value: 3\n    per: 1\n    counted: thrips\n    monitoring: leaves",
+                "    value: 2\n    per: 1\n    counted: thrips\n    monitoring: leaves");
+        edit(thrips, "  - pocket: Thrips outlive what is repeated. Two treatments of one group at most, then "
+                + "change.", "  - pocket: Thrips outlive what is repeated. One treatment of a group, then change.");
+        edit("pests/leek-moth.yaml", "    every-days: 7", "    every-days: 5");
+        edit("pests/codling-moth.yaml", "kind: moth", "kind: small moth");
+        // a material is withdrawn; the check says where it is still told of, and there it is taken out
+        edit("active-ingredients.yaml", "  - id: hexythiazox\n", "  - id: hexythiazox\n    withdrawn: 2028\n");
+        Run check = run("check");
+        assertEquals(1, check.status());
+        assertTrue(check.out().contains("content/pests/european-red-mite.yaml:") && check.out()
+                .contains("found hexythiazox, withdrawn from 2028 [material-withdrawn]"), check.out());
+        Path mite = content.resolve("pests/european-red-mite.yaml");
+        Files.writeString(mite, Files.readString(mite)
+                .replaceFirst("  - tier: 3\n    material: hexythiazox\n(?:    .*\n)+", ""));
+        // lines that move and words that are broken otherwise are no change
+        edit(thrips, "overwinters: field-edge\n", "\n\n# moved\noverwinters:   field-edge\n");
+
+        Run refused = issue();
+        assertEquals(1, refused.status());
+        assertTrue(refused.err().contains("expected every entry re-read and signed, found "
+                + entries.size() + " due"), refused.err());
+
+        List<String> changed = List.of("onion-thrips", "leek-moth", "codling-moth",
+                "european-red-mite");
+        Run untrue = run("sign", "onion-thrips", "--by", "avery", "--carried-over");
+        assertEquals(1, untrue.status());
+        assertTrue(untrue.err().contains("expected 'onion-thrips' unchanged since edition 2027, found "
+                + "action threshold"), untrue.err());
+        byte[] before = Files.readAllBytes(content.resolve(thrips));
+        List<String> signChanged = new ArrayList<>(List.of("sign", "--by=imre"));
+        signChanged.addAll(changed);
+        assertEquals(0, run(signChanged.toArray(String[]::new)).status());
+        assertArrayEquals(new String(before, StandardCharsets.UTF_8)
+                .replaceFirst("revised: [0-9-]+", "revised: 2027-12-03")
+                .replaceFirst("reviser: [a-z]+", "reviser: imre").getBytes(StandardCharsets.UTF_8),
+                Files.readAllBytes(content.resolve(thrips)));
+        List<String> sign = new ArrayList<>(List.of("sign", "--by=avery", "--carried-over"));
+        entries.stream().filter(id -> !changed.contains(id)).forEach(sign::add);
+        Run signed = run(sign.toArray(String[]::new));
+        assertEquals(0, signed.status(), signed.err());
+
+        Path labels = content.resolve("active-ingredients.yaml");
+        Files.writeString(labels, Files.readString(labels)
+                .replaceAll("label-checked: [0-9-]+", "label-checked: 2027-11-20"));
+        Run second = issue();
+        assertEquals(0, second.status(), second.err());
+
+        Run compare = run("edition", "compare", "2027", "2028", "--format", "json");
+        JsonNode changes = JsonMapper.shared().readTree(compare.out()).get("changes");
+        List<String> told = new ArrayList<>();
+        changes.forEach(change -> told.add(change.get("group").asString() + ": "
+                + change.get("sentence").asString()));
+        List<String> expected = List.of(
+                "thresholds: onion thrips: action threshold (onion, after that, field, tunnel) 3 -> 2 thrips "
+                        + "per leaf",
+                "materials: hexythiazox: withdrawn from 2028",
+                "materials: European red mite: hexythiazox withdrawn",
+                "cautions: onion thrips: caution 'Thrips outlive what is repeated. Two treatments of one "
+                        + "group at most, then change.' -> 'Thrips outlive what is repeated. One treatment of a "
+                        + "group, then change.'",
+                "identification: codling moth: names, kind moth -> small moth",
+                "monitoring: leek moth: monitoring (trap) looked at every 7 -> 5 days");
+        assertEquals(String.join("\n", expected), String.join("\n", told));
+
+        String page = Files.readString(folder.resolve("out/2028/review/changes.html"));
+        List<String> lines = new ArrayList<>();
+        Matcher item = Pattern.compile("<li><b>(.*?)</b>: (.*?)</li>").matcher(page);
+        while (item.find()) {
+            lines.add(item.group(1) + ": " + item.group(2).replace(" → ", " -> ").replace("&#39;", "'"));
+        }
+        assertEquals(expected.stream().map(line -> line.replaceFirst("^[a-z]+: ", "")).toList(), lines);
+
+        assertTrue(run("edition", "list").out().matches("(?s)2027  issued 2027-01-15 .*\n2028  issued "
+                + "2027-12-03 .*avery " + (entries.size() - 4) + ", imre 4.*\n"), run("edition", "list").out());
+        assertFalse(run("check").out().contains("error"));
+    }
+}
