@@ -34,8 +34,9 @@ final class PrintRun {
     private final Placed<Guide> guide;
     private final String language;
     private final String paper;
-    private final boolean proof;
     private final GuideWriter writer;
+    private final Manuscript generic;
+    private final SheetWords words;
     private final Setter setter;
     private final Map<FlipEdge, Imposition> sheets;
 
@@ -46,8 +47,9 @@ final class PrintRun {
         this.guide = guide;
         this.language = language;
         this.paper = paper;
-        this.proof = proof;
         this.writer = new GuideWriter(base, Phrases.in(language), news);
+        this.generic = writer.write(guide, OfficePanel.generic(base.edition()), proof);
+        this.words = SheetWords.in(language);
         this.setter = new Setter(press.metrics(), press.shapes());
         this.sheets = sheets;
     }
@@ -117,15 +119,14 @@ final class PrintRun {
                 : new Finding(finding.severity(), origin, finding.rule(), finding.message(), finding.hint());
     }
 
-    PrintJob job(OfficePanel office, SetGuide set, FlipEdge flip) {
+    PrintJob job(SetGuide set, FlipEdge flip) {
         Edition edition = base.edition().value();
-        Manuscript manuscript = manuscript(office);
-        return new PrintJob(manuscript.title(), edition.title() + ", " + edition.year(), language,
-                manuscript.year(), edition.publisher(), edition.issued(), set, sheets.get(flip),
-                SheetWords.in(language), manuscript.proof());
+        return new PrintJob(generic.title(), edition.title() + ", " + edition.year(), language,
+                generic.year(), edition.publisher(), edition.issued(), set, sheets.get(flip), words,
+                generic.proof());
     }
 
     private Manuscript manuscript(OfficePanel office) {
-        return writer.write(guide, office, proof);
+        return writer.rewrite(generic, guide, office);
     }
 }

@@ -18,6 +18,6 @@ record PrintedCopy(String path, PrintRun run, OfficePanel office, FlipEdge flip)
     }
 
     PrintJob job() {
-        return run.job(office, set(), flip);
+        return run.job(set(), flip);
     }
 }

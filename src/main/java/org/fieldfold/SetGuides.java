@@ -98,7 +98,7 @@ final class SetGuides {
     private void look(PrintedCopy copy, List<Finding> ofGeneric) {
         SetGuide set = copy.set();
         findings.addAll(copy.run().findings(copy.office(), set, ofGeneric));
-        characters.addAll(copy.run().job(copy.office(), set, copy.flip()).characters());
+        characters.addAll(copy.run().job(set, copy.flip()).characters());
     }
 
     /** What does not fit, where it was written; the same thing on two papers is said once for each. */

@@ -74,6 +74,14 @@ public final class GuideWriter {
                 new Manuscript.TypeRange(type.from(), type.to()), sections);
     }
 
+    /** The same guide for another office: only its cover and its last section are written anew. */
+    public Manuscript rewrite(Manuscript written, Placed<Guide> placed, OfficePanel office) {
+        List<Section> sections = new ArrayList<>(written.sections());
+        sections.set(0, cover(placed, office));
+        sections.set(sections.size() - 1, contact(placed, office));
+        return written.of(sections);
+    }
+
     private static Block plain(String words, Span origin) {
         return new Block.Paragraph(List.of(Run.plain(words)), List.of(), origin);
     }

@@ -22,6 +22,11 @@ public record Manuscript(String id, String title, String language, int year, Str
         sections = List.copyOf(sections);
     }
 
+    /** The same in other sizes of type. */
+    public Manuscript in(TypeRange other) {
+        return new Manuscript(id, title, language, year, holdsUntil, proof, foot, ink, other, sections);
+    }
+
     /** The same with other sections. */
     public Manuscript of(List<Section> others) {
         return new Manuscript(id, title, language, year, holdsUntil, proof, foot, ink, type, others);

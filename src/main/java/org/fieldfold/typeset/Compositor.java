@@ -26,8 +26,11 @@ final class Compositor {
     private final Map<Integer, SetGuide.PanelFit> fits = new TreeMap<>();
     private final Map<TagSlot, Tag> made = new IdentityHashMap<>();
     private final int tabs;
+    private boolean reads;
 
-    Compositor(Manuscript manuscript, Stick model) {
+    /** @param reads whether the first panel that it draws is the first of the guide */
+    Compositor(Manuscript manuscript, Stick model, boolean reads) {
+        this.reads = reads;
         this.manuscript = manuscript;
         this.model = model;
         this.tabs = manuscript.sections().stream().mapToInt(Section::tab).max().orElse(0);
@@ -107,8 +110,13 @@ final class Compositor {
                 model.size(), model.leading().line(), forms(spread, here), over));
     }
 
-    /** A panel that no section needs: lines to write on. */
-    void drawEmpty(Frame frame, Span origin) {
+    /** Panels that no section needs: lines to write on. */
+    void drawEmpty(List<Frame> frames) {
+        frames.stream().filter(frame -> !panels.containsKey(frame.reading()))
+                .forEach(frame -> drawEmpty(frame, manuscript.sections().get(0).origin()));
+    }
+
+    private void drawEmpty(Frame frame, Span origin) {
         finish(frame, new ArrayList<>(), document, 0, origin);
         double used = foot(frame, origin).units() * model.leading().half() / frame.height();
         fits.put(frame.reading(), new SetGuide.PanelFit(frame.reading(), "", used, model.size(),
@@ -157,7 +165,8 @@ final class Compositor {
                 pen.line(frame.left(), y, frame.left() + frame.width(), y, 0.35);
             }
         }
-        foot.draw(pen, frame.bottom(), panels.isEmpty());
+        foot.draw(pen, frame.bottom(), reads);
+        reads = false;
         panels.put(frame.reading(), new SetPanel(frame.reading(), marks));
     }
 

@@ -23,15 +23,14 @@ final class Planner {
     }
 
     /**
-     * One spread for each group of sections, in the order of the manuscript; empty when it is certain before
-     * any filling that something would be over.
+     * The panels between cover and contact, a spread for each group of sections, in the order of the
+     * manuscript; empty when it is certain before any filling that something would be over.
      *
      * @param last whether there is no smaller size, so that what is over is filled all the same
      * @param suspect id of the section that is the likeliest to be over
      * @param known inner panels planned before, for another office
      */
-    Attempt plan(List<Frame> frames, boolean last, String suspect, Map<InnerPlan.Key, InnerPlan> known) {
-        Seats seats = Seats.of(manuscript.sections(), frames);
+    Attempt inner(Seats seats, boolean last, String suspect, Map<InnerPlan.Key, InnerPlan> known) {
         InnerPlan.Key key = InnerPlan.key(manuscript, model, seats, last);
         InnerPlan inner = known.get(key);
         if (inner == null) {
@@ -42,18 +41,25 @@ final class Planner {
             return new Attempt(List.of(), inner.culprit());
         }
         inner.remarks().findings().forEach(model.remarks()::add);
+        return new Attempt(inner.spreads(), over(inner.spreads()));
+    }
+
+    /** The cover and the last panel, which differ between offices. */
+    Attempt own(Seats seats) {
         List<Spread> plan = new ArrayList<>();
         seats.cover().ifPresent(section -> plan.add(single(section, seats.first().orElseThrow())));
-        plan.addAll(inner.spreads());
         seats.contact().ifPresent(section -> plan.add(single(section, seats.last().orElseThrow())));
-        Optional<String> over = plan.stream().filter(spread -> spread.filling().over() > 0)
+        return new Attempt(plan, over(plan));
+    }
+
+    private static Optional<String> over(List<Spread> plan) {
+        return plan.stream().filter(spread -> spread.filling().over() > 0)
                 .map(spread -> spread.sections().get(0).section().id()).findFirst()
                 .or(() -> misplaced(plan));
-        return new Attempt(plan, over);
     }
 
     /**
-     * A guide at one size.
+     * Panels at one size.
      *
      * @param over id of a section that does not fit, or not in its place
      */

@@ -10,9 +10,10 @@ import org.fieldfold.source.Span;
  * be said where they do not.
  *
  * @param typeSize body type in points
+ * @param shared those of the panels that other copies have as well
  */
 public record SetGuide(List<SetPanel> panels, Tag document, double typeSize, List<PanelFit> fit,
-        List<Finding> findings) {
+        List<Finding> findings, SharedPanels shared) {
     /** The rule of findings about what does not fit. */
     static final String OVER = "does-not-fit";
 
@@ -20,6 +21,12 @@ public record SetGuide(List<SetPanel> panels, Tag document, double typeSize, Lis
         panels = List.copyOf(panels);
         fit = List.copyOf(fit);
         findings = List.copyOf(findings);
+    }
+
+    /** A guide that shares nothing with other copies. */
+    public SetGuide(List<SetPanel> panels, Tag document, double typeSize, List<PanelFit> fit,
+            List<Finding> findings) {
+        this(panels, document, typeSize, fit, findings, SharedPanels.NONE);
     }
 
     /**

@@ -7,8 +7,6 @@ import org.fieldfold.fold.Gathering;
 import org.fieldfold.fold.Imposition;
 import org.fieldfold.fold.PanelSlot;
 import org.fieldfold.manuscript.Manuscript;
-import org.fieldfold.manuscript.Section;
-import org.fieldfold.source.Finding;
 
 /**
  * Sets a manuscript on panels: the largest type at which everything fits, the fullest forms that it leaves
@@ -25,6 +23,7 @@ public final class Setter {
     private final String folio;
     private final Map<String, Abbreviations> abbreviations = new ConcurrentHashMap<>();
     private final Map<InnerPlan.Key, InnerPlan> planned = new ConcurrentHashMap<>();
+    private final Map<Stem.Key, Stem> stems = new ConcurrentHashMap<>();
 
     public Setter(TypeMetrics metrics, FigureShapes shapes) {
         this(metrics, shapes, Folio.NUMBER);
@@ -67,25 +66,54 @@ public final class Setter {
     /** Whether all fits in the smallest type, every entry beginning a sheet. */
     private boolean holds(Manuscript manuscript, Gathering gathering) {
         List<Frame> frames = Frame.of(gathering);
-        return new Planner(manuscript, stick(manuscript, frames, manuscript.type().smallest()))
-                .plan(frames, false, "", planned).over().isEmpty();
+        Seats seats = Seats.of(manuscript.sections(), frames);
+        Planner planner = new Planner(manuscript, stick(manuscript, frames, manuscript.type().smallest()));
+        return planner.inner(seats, false, "", planned).over().isEmpty()
+                && planner.own(seats).over().isEmpty();
     }
 
     SetGuide setOn(Manuscript written, List<Frame> frames) {
         if (frames.isEmpty()) {
             throw new IllegalArgumentException("no panels to set " + written.id() + " on");
         }
+        Seats seats = Seats.of(written.sections(), frames);
+        double size = written.type().largest();
+        while (true) {
+            Stem stem = stem(written.in(new Manuscript.TypeRange(written.type().smallest(), size)), frames);
+            Stick model = stick(written, frames, stem.size());
+            Planner.Attempt own = new Planner(written, model).own(seats);
+            if (own.over().isEmpty() || stem.size() <= written.type().smallest()) {
+                return stem.with(written, seats, model, own.spreads());
+            }
+            size = Math.max(written.type().smallest(), stem.size() - STEP);
+        }
+    }
+
+    /** The panels between cover and contact, in the largest size at which they fit. */
+    private Stem stem(Manuscript written, List<Frame> frames) {
+        Stem.Key key = Stem.Key.of(written, Seats.of(written.sections(), frames), frames);
+        Stem known = stems.get(key);
+        if (known == null) {
+            known = grow(written, frames);
+            Stem earlier = stems.putIfAbsent(key, known);
+            known = earlier == null ? known : earlier;
+        }
+        return known;
+    }
+
+    private Stem grow(Manuscript written, List<Frame> frames) {
         double smallest = written.type().smallest();
-        Manuscript manuscript = SpareTables.kept(written, trial -> new Planner(trial,
-                stick(trial, frames, smallest)).plan(frames, false, "", planned).over());
-        double size = start(manuscript, frames);
+        Manuscript manuscript = SpareTables.kept(written, trial -> new Planner(trial, stick(trial, frames,
+                smallest)).inner(Seats.of(trial.sections(), frames), false, "", planned).over());
+        Seats seats = Seats.of(manuscript.sections(), frames);
+        double size = start(manuscript, frames, seats);
         String suspect = "";
         while (true) {
             Stick model = stick(manuscript, frames, size);
             boolean last = size <= smallest;
-            Planner.Attempt attempt = new Planner(manuscript, model).plan(frames, last, suspect, planned);
+            Planner.Attempt attempt = new Planner(manuscript, model).inner(seats, last, suspect, planned);
             if (last || attempt.over().isEmpty()) {
-                return compose(manuscript, frames, model, attempt.spreads());
+                return Stem.draw(manuscript, seats, model, attempt.spreads());
             }
             suspect = attempt.over().orElse(suspect);
             size = Math.max(smallest, size - STEP);
@@ -93,7 +121,7 @@ public final class Setter {
     }
 
     /** Where to begin to look for the largest size that fits; over a wide range by whole points. */
-    private double start(Manuscript manuscript, List<Frame> frames) {
+    private double start(Manuscript manuscript, List<Frame> frames, Seats seats) {
         double smallest = manuscript.type().smallest();
         double largest = Math.max(smallest, manuscript.type().largest());
         if (largest - smallest <= WIDE) {
@@ -102,7 +130,7 @@ public final class Setter {
         double size = largest;
         String suspect = "";
         while (size > smallest) {
-            Planner.Attempt attempt = new Planner(manuscript, stick(manuscript, frames, size)).plan(frames,
+            Planner.Attempt attempt = new Planner(manuscript, stick(manuscript, frames, size)).inner(seats,
                     false, suspect, planned);
             if (attempt.over().isEmpty()) {
                 break;
@@ -124,26 +152,5 @@ public final class Setter {
 
     Leading leading(double liveHeight, double size, double smallest) {
         return Leading.of(size, smallest, liveHeight, metrics.capHeight(Face.REGULAR));
-    }
-
-    private static SetGuide compose(Manuscript manuscript, List<Frame> frames, Stick model,
-            List<Spread> plan) {
-        Compositor compositor = new Compositor(manuscript, model);
-        plan.forEach(compositor::draw);
-        for (Frame frame : frames) {
-            if (compositor.panels().stream().noneMatch(panel -> panel.reading() == frame.reading())) {
-                compositor.drawEmpty(frame, manuscript.sections().get(0).origin());
-            }
-        }
-        for (Section section : manuscript.sections()) {
-            if (plan.stream().flatMap(spread -> spread.sections().stream())
-                    .noneMatch(set -> set.section().equals(section))) {
-                model.remarks().add(Finding.error(section.origin(), SetGuide.OVER, "expected a panel for \""
-                        + section.name() + "\", found all " + frames.size() + " panels taken",
-                        "take a fold scheme with more panels"));
-            }
-        }
-        return new SetGuide(compositor.panels(), compositor.document(), model.size(), compositor.fits(),
-                model.remarks().findings());
     }
 }

@@ -76,6 +76,11 @@ public final class Tag {
         return add(new Tag(Role.LINK, contents, "", "", ""));
     }
 
+    /** Takes in a child that other trees may have as well. */
+    void adopt(Tag child) {
+        children.add(child);
+    }
+
     private Tag add(Tag child) {
         children.add(child);
         return child;
