@@ -27,6 +27,7 @@ import org.fieldfold.pdf.PrintJob;
 import org.fieldfold.pdf.SheetWords;
 import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
+import org.fieldfold.source.Severity;
 import org.fieldfold.typeset.GatheredGuide;
 import org.fieldfold.typeset.SetGuide;
 import org.fieldfold.translation.TranslatedBase;
@@ -45,10 +46,15 @@ final class Forms {
      *
      * @param path in the build
      * @param paper as the fit report names it
+     * @param leftOut what is to be said about another form that is not printed
      */
-    record Form(String path, String paper, Manuscript manuscript, PrintJob job) {
+    record Form(String path, String paper, Manuscript manuscript, PrintJob job, List<Finding> leftOut) {
+        Form(String path, String paper, Manuscript manuscript, PrintJob job) {
+            this(path, paper, manuscript, job, List.of());
+        }
+
         List<Finding> findings() {
-            return job.guide().findings();
+            return Stream.concat(job.guide().findings().stream(), leftOut.stream()).toList();
         }
 
         List<FitRow> fit(FitRows rows) {
@@ -90,11 +96,20 @@ final class Forms {
     List<Form> of(Placed<Guide> guide, Phrases phrases, String paper) {
         Manuscript pocket = new GuideWriter(base, phrases).write(guide, OfficePanel.generic(base.edition()),
                 proof);
-        List<Form> forms = new ArrayList<>();
-        forms.add(largePrint(LargePrint.of(pocket, phrases), phrases, paper));
-        forms.add(poster(new PosterWriter(base, phrases).write(pocket, guide,
-                OfficePanel.generic(base.edition())), phrases, paper));
-        return forms;
+        Form large = largePrint(LargePrint.of(pocket, phrases), phrases, paper);
+        Form poster = poster(new PosterWriter(base, phrases).write(pocket, guide,
+                OfficePanel.generic(base.edition())), phrases, paper);
+        boolean whole = poster.findings().stream().noneMatch(finding -> finding.severity() == Severity.ERROR);
+        return whole ? List.of(large, poster) : List.of(new Form(large.path(), large.paper(),
+                large.manuscript(), large.job(), List.of(noPoster(guide, paper))));
+    }
+
+    /** A guide whose poster would be too full for the wall is a good guide all the same. */
+    private static Finding noPoster(Placed<Guide> guide, String paper) {
+        return Finding.warning(guide.at("entries"), "does-not-fit", "expected the count cards of \""
+                + guide.value().title() + "\" on one sheet of " + paper + ", found more than it holds in type"
+                + " that is read from an arm's length; no poster is printed",
+                "give some entries to another guide, or shorten what they say about counting");
     }
 
     private Form largePrint(Manuscript manuscript, Phrases phrases, String paper) {

@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.fieldfold.content.BaseLoader;
@@ -26,12 +27,14 @@ import org.fieldfold.fold.Imposition;
 import org.fieldfold.fold.PanelSlot;
 import org.fieldfold.fold.Side;
 import org.fieldfold.manuscript.LargePrint;
+import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.pdf.Conformance;
 import org.fieldfold.pdf.PdfJudge;
 import org.fieldfold.pdf.Press;
 import org.fieldfold.pdf.PrintedType;
 import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
+import org.fieldfold.source.Severity;
 import org.fieldfold.typeset.Mark;
 import org.fieldfold.typeset.PrintMeFirst;
 import org.fieldfold.typeset.SetPanel;
@@ -189,6 +192,31 @@ class FormsTest {
                         .toLowerCase(Locale.ROOT)), form.path() + ": " + pest);
             }
         }
+    }
+
+    /** Too many cards for a wall: the poster is left out and said to be; the large print takes more sheets. */
+    @Test
+    void aPosterThatIsTooFullIsNotPrinted(@TempDir Path folder) throws IOException {
+        try (Stream<Path> files = Files.walk(Path.of("content"))) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Path copy = folder.resolve(Path.of("content").relativize(file).toString());
+                Files.createDirectories(copy.getParent());
+                Files.copy(file, copy);
+            }
+        }
+        Path guide = folder.resolve("guides/brassicas.yaml");
+        Files.writeString(guide, Files.readString(guide).replace("entries: [",
+                "entries: [swede-midge, cabbage-aphid, onion-thrips, "));
+        ContentBase full = BaseLoader.load(folder).base().orElseThrow();
+        List<Forms.Form> found = new Forms(full, press, false).of(full.guides().get("brassicas"),
+                Phrases.in("en"), "letter");
+        assertEquals(List.of("foldouts/brassicas.en.letter.large-print.pdf"),
+                found.stream().map(Forms.Form::path).toList());
+        assertTrue(found.get(0).job().sheets().sheets() >= 10, found.get(0).paper());
+        List<Finding> findings = found.get(0).findings();
+        assertEquals(1, findings.size(), findings.toString());
+        assertEquals(Severity.WARNING, findings.get(0).severity());
+        assertTrue(findings.get(0).message().contains("Cabbage family"), findings.get(0).message());
     }
 
     /** Body type of 13 point: capitals of 3 mm, read from 60 cm (common practice, no source). */

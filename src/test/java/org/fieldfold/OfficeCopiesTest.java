@@ -87,8 +87,8 @@ class OfficeCopiesTest {
         assertTrue(file.contains("DuplexFlipLongEdge"), "turned on the long edge");
         for (String[] first : new String[][] {{"", "DuplexFlipLongEdge"},
                 {".short-edge", "DuplexFlipShortEdge"}}) {
-            assertTrue(Files.readString(offices.resolve("lowbridge/print-me-first.letter" + first[0] + ".pdf"),
-                    StandardCharsets.ISO_8859_1).contains(first[1]), first[1]);
+            Path shown = offices.resolve("lowbridge/print-me-first.letter" + first[0] + ".pdf");
+            assertTrue(Files.readString(shown, StandardCharsets.ISO_8859_1).contains(first[1]), first[1]);
         }
         assertEquals(List.of(), Conformance.failures(Files.readAllBytes(sheet)));
     }
