@@ -65,8 +65,12 @@ class OwnSchemeTest {
         assertEquals(List.of(), Conformance.failures(pdf));
         // rolled in from the right: the cover is the outside of the leftmost panel, beside it the back; the
         // two flaps come next, as they are opened (found with a sheet of paper)
-        assertEquals(List.of(3, 2, 8, 1), imposition.on(Side.FRONT).stream().map(PanelSlot::reading).toList());
-        assertEquals(List.of(4, 5, 6, 7), imposition.on(Side.BACK).stream().map(PanelSlot::reading).toList());
+        assertEquals(List.of(3, 2, 8, 1), readings(imposition, Side.FRONT));
+        assertEquals(List.of(4, 5, 6, 7), readings(imposition, Side.BACK));
+    }
+
+    private static List<Integer> readings(Imposition imposition, Side side) {
+        return imposition.on(side).stream().map(PanelSlot::reading).toList();
     }
 
     @Test

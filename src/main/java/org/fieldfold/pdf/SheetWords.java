@@ -76,8 +76,8 @@ public record SheetWords(String front, String back, String only, String shortEdg
     /** The characters in them, and those of the ruler's numbers. */
     Set<Integer> characters() {
         Set<Integer> found = new TreeSet<>();
-        (front + back + only + shortEdge + longEdge + bar + turnOver + marks + cut + fold + foldOver + foldUnder + "0123456789 mminch")
-                .codePoints().forEach(found::add);
+        (front + back + only + shortEdge + longEdge + bar + turnOver + marks + cut + fold + foldOver
+                + foldUnder + "0123456789 mminch").codePoints().forEach(found::add);
         return found;
     }
 }

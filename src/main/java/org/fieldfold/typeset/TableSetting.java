@@ -123,7 +123,8 @@ final class TableSetting {
                     grid.origin());
             for (int i = 0; i < text.count(); i++) {
                 double shift = right[column] ? widths[column] - text.width(i) : 0;
-                text.drawSilent(pen, i, x + shift, stick.leading().baseline(top, 2 * (i + 1)), Mark.Ink.BLACK);
+                text.drawSilent(pen, i, x + shift, stick.leading().baseline(top, 2 * (i + 1)),
+                        Mark.Ink.BLACK);
             }
             lines = Math.max(lines, text.count());
             x += widths[column] + gutter;

@@ -41,7 +41,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class EverySheetTest {
     /** Narrow panels of a many-fold on a small paper take type that no guide of ours is set in. */
     private static final double SMALLEST = 5.5;
-    /** On panels narrower than this the sample has words that are wider than the column; the build says so. */
+    /** On narrower panels the sample has words that are wider than the column; the build says so. */
     private static final double WIDE_ENOUGH = Lengths.points(60);
     private static final List<Sheet> ALL = new ArrayList<>();
 

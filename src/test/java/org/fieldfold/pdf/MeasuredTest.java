@@ -4,11 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.DoubleStream;
 import org.fieldfold.entry.SizeRange;
 import org.fieldfold.fold.FlipEdge;
@@ -16,7 +20,6 @@ import org.fieldfold.fold.Imposition;
 import org.fieldfold.fold.Lengths;
 import org.fieldfold.fold.PanelSlot;
 import org.fieldfold.fold.Paper;
-import org.fieldfold.fold.Side;
 import org.fieldfold.typeset.Mark;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
@@ -34,7 +37,7 @@ class MeasuredTest {
     private static final double SLACK = 0.2;
     /** Rulers, crosses and words begin here (4.3 mm); only fold marks stand farther out. */
     private static final double SCALES = 4.3;
-    private static final java.util.Map<String, Double> WORST = new java.util.TreeMap<>();
+    private static final Map<String, Double> WORST = new TreeMap<>();
 
     @TempDir
     Path folder;
@@ -47,10 +50,10 @@ class MeasuredTest {
     @AfterAll
     static void say() throws IOException {
         StringBuilder text = new StringBuilder();
-        WORST.forEach((what, mm) -> text.append(String.format(java.util.Locale.ROOT,
+        WORST.forEach((what, mm) -> text.append(String.format(Locale.ROOT,
                 "%.3f mm  %s\n", mm, what)));
-        java.nio.file.Files.createDirectories(Path.of("target"));
-        java.nio.file.Files.writeString(Path.of("target/measured.txt"), text);
+        Files.createDirectories(Path.of("target"));
+        Files.writeString(Path.of("target/measured.txt"), text);
     }
 
     private List<Raster> print(Imposition imposition) throws IOException, InterruptedException {

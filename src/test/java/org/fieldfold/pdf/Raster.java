@@ -73,7 +73,8 @@ final class Raster {
     /**
      * Where ink is met going along a line across the page.
      *
-     * @param level whether the line is level; its places are then counted from the left, otherwise from the top
+     * @param level whether the line is level; its places are then counted from the left, otherwise from the
+     *     top
      * @param low the edge of a strip in mm, counted across the line, from the top or the left
      * @param high the other edge: ink anywhere between them counts
      */

@@ -87,11 +87,13 @@ class ReadAloudTest {
         return new Manuscript("sample", "Sample", "en", 2027, "31 January 2028", Optional.empty(),
                 List.of(Run.plain("The label is the law.")), "#000000", new Manuscript.TypeRange(8, 8),
                 List.of(section(List.of(
-                        new Block.Title(List.of(Run.plain("Friends: "), Run.name("Aphidius")), List.of(), HERE),
+                        new Block.Title(List.of(Run.plain("Friends: "), Run.name("Aphidius")), List.of(),
+                                HERE),
                         new Block.Paragraph(List.of(Run.plain("PHILOSOPHY is no PHI; wait out the PHI.")),
                                 List.of(), HERE),
                         new Block.Paragraph(List.of(Run.plain("In Spanish: "),
-                                Run.plain("escarabajo de la papa").in("es"), Run.plain(".")), List.of(), HERE),
+                                Run.plain("escarabajo de la papa").in("es"), Run.plain(".")), List.of(),
+                                HERE),
                         new Block.Heading(2, List.of(Run.plain("Spare "), Run.name("Coleomegilla maculata"),
                                 Run.plain(" and REI")), HERE),
                         new Block.Paragraph(List.of(Run.strong("REI"), Run.plain(" and PHI again.")),
@@ -119,7 +121,8 @@ class ReadAloudTest {
             assertTrue(root.text().contains("PHILOSOPHY is no PHI; wait out the PHI."), root.text());
             assertTrue(root.text().contains("REI and PHI again."), root.text());
             assertEquals(List.of("escarabajo de la papa"), root.all()
-                    .filter(element -> element.says("Lang").equals("es")).map(FileTree.Element::text).toList());
+                    .filter(element -> element.says("Lang").equals("es"))
+                    .map(FileTree.Element::text).toList());
         }
         Outside.need("pdfinfo");
         Path file = folder.resolve("sample.pdf");

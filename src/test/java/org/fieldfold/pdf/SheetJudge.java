@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageXYZDestination;
@@ -139,9 +141,8 @@ final class SheetJudge {
     /** The box of a figure is where its ink is on the page, also on a panel that stands on its head. */
     private void boxesHoldTheirFigures() {
         root.all().filter(element -> element.role().equals("Figure")).forEach(figure -> {
-            var array = ((org.apache.pdfbox.cos.COSDictionary) figure.entry()
-                    .getDictionaryObject(org.apache.pdfbox.cos.COSName.A))
-                    .getCOSArray(org.apache.pdfbox.cos.COSName.BBOX).toFloatArray();
+            float[] array = ((COSDictionary) figure.entry().getDictionaryObject(COSName.A))
+                    .getCOSArray(COSName.BBOX).toFloatArray();
             Rectangle2D box = new Rectangle2D.Double(array[0] - OVERHANG, array[1] - OVERHANG,
                     array[2] - array[0] + 2 * OVERHANG, array[3] - array[1] + 2 * OVERHANG);
             figure.contents().flatMap(content -> content.things().stream())
@@ -186,8 +187,9 @@ final class SheetJudge {
                 faults.add("a bookmark to the wrong side: " + titles.get(i));
             } else if (items.get(i).getDestination() instanceof PDPageXYZDestination place) {
                 PanelSlot slot = slotAt(first.page(), first.things().get(0).box());
-                if (slotAt(first.page(), new Rectangle2D.Double(place.getLeft() + 1, place.getTop() - 1, 0, 0))
-                        != slot) {
+                Rectangle2D there =
+                        new Rectangle2D.Double(place.getLeft() + 1, place.getTop() - 1, 0, 0);
+                if (slotAt(first.page(), there) != slot) {
                     faults.add("a bookmark to another panel: " + titles.get(i));
                 }
             }

@@ -19,8 +19,8 @@ import org.fieldfold.typeset.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
- * How the lines of the ten guides fall on both papers, by the rules of the trade (common practice, no source), as they are
- * drawn on their panels.
+ * How the lines of the ten guides fall on both papers, by the rules of the trade (common practice, no
+ * source), as they are drawn on their panels.
  */
 class TypographyTest {
     /** One drawn line of a block. */
@@ -34,8 +34,8 @@ class TypographyTest {
     private record Lines(Tag block, List<Line> lines) {
     }
 
-    private static final String UNITS = "(?:%|mm|cm|m|km|in|ft|mi|miles?|inch(?:es)?|feet|foot|acres?|ha|°|°C|°F"
-            + "|days?|weeks?|months?|years?|hours?|h|d|min)";
+    private static final String UNITS = "(?:%|mm|cm|m|km|in|ft|mi|miles?|inch(?:es)?|feet|foot|acres?|ha|°"
+            + "|°C|°F|days?|weeks?|months?|years?|hours?|h|d|min)";
 
     /** All blocks of a panel in reading order; what is not read aloud is left out. */
     private static List<Lines> lines(DemoGuides.Printed guide, SetPanel panel) {

@@ -11,7 +11,8 @@ class LongTableTest {
     private static final int ROWS = Samples.TABLE_ROWS;
 
     private static List<Mark.Words> words(SetPanel panel) {
-        return panel.marks().stream().filter(Mark.Words.class::isInstance).map(Mark.Words.class::cast).toList();
+        return panel.marks().stream().filter(Mark.Words.class::isInstance).map(Mark.Words.class::cast)
+                .toList();
     }
 
     @Test
