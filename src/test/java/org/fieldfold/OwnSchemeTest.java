@@ -64,7 +64,7 @@ class OwnSchemeTest {
         assertEquals(List.of(), PdfJudge.judge(pdf, imposition).faults());
         assertEquals(List.of(), Conformance.failures(pdf));
         // rolled in from the right: the cover is the outside of the leftmost panel, beside it the back; the
-        // two flaps come next, as they are opened (found with a sheet of paper)
+        // two flaps come next, as they are opened (worked out from the folds)
         assertEquals(List.of(3, 2, 8, 1), readings(imposition, Side.FRONT));
         assertEquals(List.of(4, 5, 6, 7), readings(imposition, Side.BACK));
     }

@@ -10,9 +10,10 @@ import org.fieldfold.fold.PanelSlot;
 import org.fieldfold.fold.Side;
 
 /**
- * In which order the panels of each shipped scheme are read, and which stand on their heads, found by folding
- * sheets of paper by hand (letter fold, accordion, French fold and one-cut booklet are common practice; no
- * source). Line by line on the front, and on the back as it is seen when the front is turned over like a
+ * In which order the panels of each shipped scheme are read, and which stand on their heads, worked out
+ * without the code, from the folds one movement after the other (letter fold, accordion, French fold and
+ * one-cut booklet are common practice, no source; the others follow from the rule that {@link Imposition}
+ * states). Line by line on the front, and on the back as it is seen when the front is turned over like a
  * leaf; a minus stands before a panel that stands on its head there.
  */
 final class KnownOrders {

@@ -18,7 +18,7 @@ import org.fieldfold.fold.PanelSlot;
 import org.fieldfold.fold.Side;
 
 /**
- * Judges a printed sheet of a shipped scheme by what is known of the scheme from elsewhere ({@link
+ * Judges a printed sheet of a shipped scheme by what is known of the scheme without the code ({@link
  * KnownOrders}) and by the ink on its pages; {@link PdfJudge} judges its structure.
  */
 final class SheetJudge {
