@@ -15,6 +15,8 @@ import org.thymeleaf.templateresolver.ClassLoaderTemplateResolver;
 final class Frame {
     private static final String NOTHING = "default-src 'none'; base-uri 'none'; form-action 'none'; ";
 
+    private static final String TOOLS = "<div class=\"tools\" id=\"tools\"></div>\n";
+
     private final TemplateEngine engine = new TemplateEngine();
     private final String language;
 
@@ -31,14 +33,32 @@ final class Frame {
 
     /** A page that carries its style and pictures in itself. */
     byte[] inline(String title, String style, String body) {
-        return page(title, NOTHING + "img-src data:; style-src 'sha256-" + hash(style) + "'",
-                "<style>" + style + "</style>", body);
+        String sheet = sheet(style);
+        return page(title, NOTHING + "img-src data:; style-src 'sha256-" + hash(sheet) + "'",
+                "<style>" + sheet + "</style>", body);
     }
 
-    /** A page of a folder, whose style and pictures are files beside it. */
-    byte[] linked(String title, String sheet, String body) {
-        return page(title, NOTHING + "img-src 'self' file:; style-src 'self' file:",
-                new Markup().empty("link", "rel", "stylesheet", "href", sheet).toString(), body);
+    /** What XML would read as markup stands in a section that XML reads as text, and CSS as comments. */
+    private static String sheet(String style) {
+        return "/*<![CDATA[*/" + style + "/*]]>*/";
+    }
+
+    /**
+     * The same with a script in front of the body, and a place before it where the script puts its tools. The
+     * script stands in a section that XML reads as text, and HTML as comments of the script.
+     */
+    byte[] inline(String title, String style, String script, String body) {
+        String sheet = sheet(style);
+        String code = "//<![CDATA[\n" + script + "//]]>";
+        return page(title, NOTHING + "img-src data:; style-src 'sha256-" + hash(sheet) + "'; script-src 'sha256-"
+                + hash(code) + "'", "<style>" + sheet + "</style>", TOOLS + "<script>" + code + "</script>\n" + body);
+    }
+
+    /** A page of a folder, whose style, script and pictures are files beside it. */
+    byte[] linked(String title, String sheet, String script, String body) {
+        return page(title, NOTHING + "img-src 'self' file:; style-src 'self' file:; script-src 'self' file:",
+                new Markup().empty("link", "rel", "stylesheet", "href", sheet)
+                        .element("script", "", "src", script, "defer", "defer").toString(), TOOLS + body);
     }
 
     private byte[] page(String title, String policy, String style, String body) {

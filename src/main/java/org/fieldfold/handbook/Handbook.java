@@ -15,6 +15,7 @@ import org.fieldfold.manuscript.Phrases;
 /** The handbook in its three forms, from one manuscript. */
 public final class Handbook {
     private static final String SHEET = "handbook.css";
+    private static final String SCRIPT = "handbook.js";
 
     private final Book book;
     private final Phrases phrases;
@@ -47,16 +48,17 @@ public final class Handbook {
         Handbook handbook = new Handbook(new HandbookWriter(base, phrases, news).write(proof), phrases,
                 base.edition().value().languages());
         List<HandbookFile> files = new ArrayList<>();
-        files.add(handbook.oneFile(new Drawings(base)));
-        files.addAll(handbook.folder(new Drawings(base)));
+        files.add(handbook.oneFile(base, new Drawings(base)));
+        files.addAll(handbook.folder(base, new Drawings(base)));
         CalendarDownloads.files(base, phrases).forEach((name, text) -> files.add(new HandbookFile("handbook/"
                 + phrases.language() + "/" + name, text.getBytes(StandardCharsets.UTF_8))));
         files.add(handbook.epub(new Drawings(base), base.edition().value()));
         return List.copyOf(files);
     }
 
-    private HandbookFile oneFile(Drawings drawings) {
-        PageMarkup pages = new PageMarkup(book, new OneFile(addresses, drawings), addresses, phrases, others);
+    private HandbookFile oneFile(ContentBase base, Drawings drawings) {
+        OneFile form = new OneFile(addresses, drawings);
+        PageMarkup pages = new PageMarkup(book, form, addresses, phrases, others);
         Markup body = new Markup();
         body.open("main").line();
         body.element("div", "", "id", "everything").line();
@@ -65,12 +67,13 @@ public final class Handbook {
                 .close();
         body.close().line();
         pages.bar(body, Page.Kind.START);
-        String style = Sheet.read(SHEET) + Sheet.read("screens.css") + drawings.style();
+        String script = script(base, form);
+        String style = Sheet.read(SHEET) + Sheet.read("tools.css") + Sheet.read("screens.css") + drawings.style();
         return new HandbookFile(file(book.language()),
-                frame.inline(title(), style, body.toString()));
+                frame.inline(title(), style, script, body.toString()));
     }
 
-    private List<HandbookFile> folder(Drawings drawings) {
+    private List<HandbookFile> folder(ContentBase base, Drawings drawings) {
         String at = "handbook/" + book.language() + "/";
         Folder form = Folder.ofPages(addresses, drawings);
         PageMarkup pages = new PageMarkup(book, form, addresses, phrases, others);
@@ -82,13 +85,23 @@ public final class Handbook {
             body.close().line();
             pages.bar(body, page.kind());
             String title = page.kind() == Page.Kind.START ? title() : page.name() + " · " + title();
-            files.add(new HandbookFile(at + form.file(page), frame.linked(title, SHEET, body.toString())));
+            files.add(new HandbookFile(at + form.file(page), frame.linked(title, SHEET, SCRIPT,
+                    body.toString())));
         }
-        files.add(new HandbookFile(at + SHEET, Sheet.read(SHEET).getBytes(StandardCharsets.UTF_8)));
+        files.add(text(at + SHEET, Sheet.read(SHEET) + Sheet.read("tools.css")));
+        files.add(text(at + SCRIPT, script(base, form)));
         for (Drawing drawing : drawings.shown()) {
             files.add(new HandbookFile(at + Folder.FIGURES + drawing.file(), drawing.figure().bytes()));
         }
         return files;
+    }
+
+    private static HandbookFile text(String path, String text) {
+        return new HandbookFile(path, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private String script(ContentBase base, Form form) {
+        return Script.of(new ScriptFacts(base, phrases).of(new SearchPages(base, phrases, book, form)));
     }
 
     private HandbookFile epub(Drawings drawings, Edition edition) {

@@ -44,8 +44,7 @@ final class PictureMarkup {
     private void bar(Block.Plate.Length length) {
         double from = Math.max(0, Math.min(length.from(), length.to()));
         double to = Math.max(from, length.to());
-        out.open("svg", "class", "size", "width", mm(to), "height", "3mm", "aria-hidden", "true",
-                "focusable", "false");
+        out.open("svg", "class", "size", "width", mm(to), "aria-hidden", "true");
         out.empty("rect", "y", "1.2mm", "width", mm(from), "height", "0.7mm");
         if (to > from) {
             out.empty("rect", "x", mm(from), "y", "1.45mm", "width", mm(to - from), "height", "0.2mm");

@@ -5,7 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 
-/** The style sheets that ship with Fieldfold. */
+/** The style sheets and pieces of script that ship with Fieldfold. */
 final class Sheet {
     private Sheet() {
     }
@@ -13,7 +13,7 @@ final class Sheet {
     static String read(String name) {
         try (InputStream file = Sheet.class.getResourceAsStream(name)) {
             if (file == null) {
-                throw new IllegalStateException("style sheet " + name + " is missing from the program");
+                throw new IllegalStateException(name + " is missing from the program");
             }
             return new String(file.readAllBytes(), StandardCharsets.UTF_8).replace("\r\n", "\n");
         } catch (IOException unreadable) {

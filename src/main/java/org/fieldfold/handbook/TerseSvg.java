@@ -32,12 +32,23 @@ final class TerseSvg {
                 out.append('>');
                 at++;
                 skipBlanksBetweenTags();
+            } else if (sign == '<' && beginsTag()) {
+                out.append(sign);
+                at++;
             } else {
                 put(sign);
                 at++;
             }
         }
         return out.toString();
+    }
+
+    /** A tag's beginning may stand as it is, but for those that mean something to the page around it. */
+    private boolean beginsTag() {
+        int name = svg.startsWith("/", at + 1) ? at + 2 : at + 1;
+        return name < svg.length() && Character.isLetter(svg.charAt(name))
+                && !svg.regionMatches(true, name, "style", 0, "style".length())
+                && !svg.regionMatches(true, name, "script", 0, "script".length());
     }
 
     private void skipBlanksBetweenTags() {

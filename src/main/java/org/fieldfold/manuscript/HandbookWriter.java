@@ -64,6 +64,7 @@ public final class HandbookWriter {
                 pages.add(new PracticePage(register, practice, reader).page()));
         pages.add(reference.chapters());
         base.chapters().values().forEach(chapter -> pages.add(reference.chapter(chapter)));
+        pages.add(new ReckonerPage(register).page());
         pages.add(reference.materials());
         pages.add(reference.cautions());
         pages.add(reference.sources());

@@ -28,7 +28,7 @@ final class HeatTables {
                 .flatMap(Optional::stream).distinct().map(model -> grid(model, origin)).toList();
     }
 
-    private Block grid(HeatModel model, Span origin) {
+    Block grid(HeatModel model, Span origin) {
         int step = model.unit() == TemperatureUnit.FAHRENHEIT ? 5 : 3;
         int base = (int) Math.rint(model.lower() / step) * step;
         PocketHeatTable table = PocketHeatTable.of(model, base - 2 * step, base + (COLUMNS - 3) * step,

@@ -11,6 +11,8 @@ import java.time.MonthDay;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.TreeMap;
 
 /** What guides and handbook say by themselves, in one language. */
@@ -78,6 +80,14 @@ public final class Phrases {
         words.stringPropertyNames().stream().filter(key -> key.startsWith(EXPAND)).forEach(key ->
                 expansions.put(key.substring(EXPAND.length()), words.getProperty(key)));
         return expansions;
+    }
+
+    /** All phrases whose keys begin with {@code prefix}, in the order of the keys, which lose it. */
+    public SortedMap<String, String> under(String prefix) {
+        SortedMap<String, String> found = language.equals(BASE) ? new TreeMap<>() : in(BASE).under(prefix);
+        words.stringPropertyNames().stream().filter(key -> key.startsWith(prefix))
+                .forEach(key -> found.put(key.substring(prefix.length()), words.getProperty(key)));
+        return found;
     }
 
     /** The phrase for one where {@code count} is 1 and there is such a phrase, or else for many. */

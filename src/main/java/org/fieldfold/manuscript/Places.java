@@ -21,6 +21,7 @@ final class Places {
     static final String MATERIALS = "at:materials";
     static final String CAUTIONS = "at:cautions";
     static final String SOURCES = "at:sources";
+    static final String RECKONERS = "at:reckoners";
     static final String OFFICES = "at:offices";
 
     private Places() {

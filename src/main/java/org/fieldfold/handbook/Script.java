@@ -1,0 +1,29 @@
+package org.fieldfold.handbook;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * The handbook's script: small pieces in one closed function, with the facts that they need in front. Everything
+ * can be read and reached without it.
+ */
+final class Script {
+    /** In the order in which they stand; the last one starts the others. */
+    static final List<String> PIECES = List.of("words", "fold", "search", "finder", "warmth", "field", "forms",
+            "reckoners", "start");
+
+    private Script() {
+    }
+
+    static String of(Map<String, Object> facts) {
+        return "(function(){\n'use strict';\nconst facts=" + Json.of(facts) + ";\n" + pieces(PIECES) + "}());\n";
+    }
+
+    /** Some pieces, without their comments and the blanks in front of lines. */
+    static String pieces(List<String> names) {
+        return names.stream().map(name -> Sheet.read("script/" + name + ".js")).flatMap(String::lines)
+                .map(String::strip).filter(line -> !line.isEmpty() && !line.startsWith("//"))
+                .collect(Collectors.joining("\n", "", "\n"));
+    }
+}

@@ -1,0 +1,103 @@
+package org.fieldfold.handbook;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.DegreeDayEvent;
+import org.fieldfold.entry.Edition;
+import org.fieldfold.entry.Monitoring;
+import org.fieldfold.entry.PestEntry;
+import org.fieldfold.entry.Placed;
+import org.fieldfold.manuscript.Phrases;
+import org.fieldfold.scouting.degreeday.HeatModel;
+
+/** What the script needs to know, in one form of the handbook: words, dates, the index, and every number. */
+final class ScriptFacts {
+    private final ContentBase base;
+    private final Phrases phrases;
+
+    ScriptFacts(ContentBase base, Phrases phrases) {
+        this.base = base;
+        this.phrases = phrases;
+    }
+
+    Map<String, Object> of(SearchPages pages) {
+        Edition edition = base.edition().value();
+        Map<String, Object> facts = new LinkedHashMap<>();
+        facts.put("prefix", "fieldfold." + edition.year() + "." + phrases.language() + ".");
+        facts.put("words", words());
+        facts.put("months", months());
+        facts.put("models", models());
+        facts.put("bodies", bodies());
+        facts.put("materials", materials());
+        facts.put("pages", pages.listed());
+        facts.put("index", pages.index());
+        return facts;
+    }
+
+    private Map<String, String> words() {
+        Map<String, String> words = new LinkedHashMap<>(phrases.under("script."));
+        words.put("date", phrases.say("date"));
+        return words;
+    }
+
+    private List<String> months() {
+        List<String> months = new ArrayList<>();
+        for (int month = 1; month <= 12; month++) {
+            months.add(phrases.say("month." + month));
+        }
+        return months;
+    }
+
+    /** Every way in which some entry sums warmth. */
+    private List<Map<String, Object>> models() {
+        List<Map<String, Object>> models = new ArrayList<>();
+        for (Placed<PestEntry> pest : base.pests().values()) {
+            for (Monitoring look : pest.value().monitoring()) {
+                for (DegreeDayEvent event : look.season().map(season -> season.events()).orElse(List.of())) {
+                    event.model().ifPresent(model -> models.add(model(pest.value(), event, model)));
+                }
+            }
+        }
+        return models;
+    }
+
+    private static Map<String, Object> model(PestEntry pest, DegreeDayEvent event, HeatModel model) {
+        Map<String, Object> said = new LinkedHashMap<>();
+        said.put("name", Phrases.capital(pest.names().common()) + ": " + event.event());
+        said.put("event", event.event());
+        said.put("sum", event.sum());
+        said.put("unit", event.unit().name());
+        said.putAll(numbers(model));
+        return said;
+    }
+
+    /** A model as {@code warmth.js} takes it. */
+    static Map<String, Object> numbers(HeatModel model) {
+        Map<String, Object> said = new LinkedHashMap<>();
+        said.put("lower", model.lower());
+        said.put("upper", model.upper().isEmpty() ? java.util.Optional.empty() : model.upper().getAsDouble());
+        said.put("method", word(model.method()));
+        said.put("cutoff", word(model.cutoff()));
+        return said;
+    }
+
+    static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private List<List<Object>> bodies() {
+        return base.pests().values().stream().map(Placed::value).flatMap(pest -> pest.netBody().stream()
+                .map(body -> List.<Object>of(pest.names().common(), body.largestHoleMm()))).toList();
+    }
+
+    private List<List<Object>> materials() {
+        return base.materials().values().stream().map(Placed::value)
+                .flatMap(material -> material.waitingTimes().stream().map(times -> List.<Object>of(material.name(),
+                        times.reentryHours().shortest(), times.reentryHours().longest(),
+                        times.preHarvestDays().shortest(), times.preHarvestDays().longest()))).toList();
+    }
+}
