@@ -17,7 +17,7 @@ import org.fieldfold.source.Span;
 public final class PosterWriter {
     /**
      * Points. A letter is read with ease from two hundred times its height (common practice, no source):
-     * capitals of 13 point, 3 mm high, from 60 cm, an arm's length (no poster of the demo base has less);
+     * capitals of 13 point, 3 mm high, from 60 cm, an arm's length (no English poster here has less);
      * of 12 point from 55 cm; a number three times as large from two steps away.
      */
     private static final Manuscript.TypeRange TYPE = new Manuscript.TypeRange(12, 22);
