@@ -52,6 +52,8 @@ final class BlockMarkup {
             new WeeksMarkup(form, out).write(weeks, this);
         } else if (block instanceof Block.Downloads downloads) {
             downloads(downloads);
+        } else if (block instanceof Block.Diagrams diagrams) {
+            new PictureMarkup(form, out).diagrams(diagrams);
         } else if (block instanceof Block.Facts facts) {
             facts(facts.facts());
         } else if (block instanceof Block.Tiles tiles) {

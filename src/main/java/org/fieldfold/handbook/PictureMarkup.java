@@ -2,6 +2,8 @@ package org.fieldfold.handbook;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
+import java.util.stream.Collectors;
 import org.fieldfold.manuscript.Block;
 
 /** Writes drawings with their true-size bars, tiles, and look-alikes side by side. */
@@ -59,6 +61,31 @@ final class PictureMarkup {
     private static String mm(double length) {
         return BigDecimal.valueOf(length).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros()
                 .toPlainString() + "mm";
+    }
+
+    void diagrams(Block.Diagrams diagrams) {
+        out.open("div", "class", "plates diagrams");
+        diagrams.diagrams().forEach(this::diagram);
+        out.close();
+    }
+
+    /** A frame, the way in it, and a dot for each stop. */
+    private void diagram(Block.Diagram drawing) {
+        out.open("figure").open("svg", "class", "diagram", "role", "img", "aria-label", drawing.alt(),
+                "viewBox", "-1 -1 " + number(drawing.width() + 2) + " " + number(drawing.height() + 2));
+        out.empty("rect", "width", number(drawing.width()), "height", number(drawing.height()));
+        for (List<Block.Spot> line : drawing.lines()) {
+            out.empty("polyline", "points", line.stream()
+                    .map(spot -> number(spot.x()) + "," + number(spot.y())).collect(Collectors.joining(" ")));
+        }
+        drawing.dots().forEach(spot -> out.empty("circle", "cx", number(spot.x()), "cy", number(spot.y()),
+                "r", "2"));
+        out.close().open("figcaption").element("span", Together.kept(drawing.caption())).close().close();
+    }
+
+    private static String number(double length) {
+        return BigDecimal.valueOf(length).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros()
+                .toPlainString();
     }
 
     void tiles(Block.Tiles tiles, BlockMarkup blocks) {

@@ -256,6 +256,31 @@ public sealed interface Block {
         }
     }
 
+    /** Line drawings that are worked out, such as the way through a field. Only the handbook has them. */
+    record Diagrams(List<Diagram> diagrams, Span origin) implements Block {
+        public Diagrams {
+            diagrams = List.copyOf(diagrams);
+        }
+    }
+
+    /**
+     * One drawing inside a frame.
+     *
+     * @param lines the way, one list of corners a stretch
+     * @param dots the stops, in order
+     */
+    record Diagram(String caption, String alt, double width, double height, List<List<Spot>> lines,
+            List<Spot> dots) {
+        public Diagram {
+            lines = lines.stream().map(List::copyOf).toList();
+            dots = List.copyOf(dots);
+        }
+    }
+
+    /** A place in a drawing, from its upper left. */
+    record Spot(double x, double y) {
+    }
+
     /** Ways on, each with a drawing where there is one. Only the handbook has them. */
     record Tiles(List<Tile> tiles, Span origin) implements Block {
         public Tiles {

@@ -27,6 +27,9 @@ final class CountPage {
         blocks.add(new Block.Title(List.of(Run.plain(register.say("book.door.count"))),
                 List.of(Run.plain(register.say("book.door.count.why"))), origin));
         blocks.add(new Block.Paragraph(List.of(Run.plain(register.say("next.flag"))), List.of(), origin));
+        blocks.add(new Block.Paragraph(Line.of().plain(register.say("book.count.rounding") + " ")
+                .add(Run.plain(register.say("book.page.walks")).to(Places.to(Places.WALKS))).plain(".").runs(),
+                List.of(), origin));
         for (Placed<Crop> crop : register.base().crops().values()) {
             List<List<List<Run>>> rows = rows(crop.value().id());
             if (!rows.isEmpty()) {

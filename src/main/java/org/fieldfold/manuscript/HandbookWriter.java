@@ -65,6 +65,8 @@ public final class HandbookWriter {
         pages.add(reference.chapters());
         base.chapters().values().forEach(chapter -> pages.add(reference.chapter(chapter)));
         pages.add(new ReckonerPage(register).page());
+        pages.add(new FieldPages(register).walks());
+        pages.add(new FieldPages(register).catchTest());
         pages.add(reference.materials());
         pages.add(reference.cautions());
         pages.add(reference.sources());

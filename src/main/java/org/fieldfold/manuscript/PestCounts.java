@@ -7,12 +7,16 @@ import java.util.Optional;
 import java.util.Set;
 import org.fieldfold.entry.Audience;
 import org.fieldfold.entry.DegreeDayEvent;
+import org.fieldfold.entry.EarlyStop;
 import org.fieldfold.entry.Monitoring;
 import org.fieldfold.entry.PestEntry;
 import org.fieldfold.entry.Placed;
+import org.fieldfold.entry.SamplingUnit;
 import org.fieldfold.entry.Threshold;
 import org.fieldfold.prose.Run;
 import org.fieldfold.scouting.Metric;
+import org.fieldfold.scouting.sequential.SequentialPlan;
+import org.fieldfold.scouting.sequential.StopTable;
 import org.fieldfold.source.Span;
 
 /**
@@ -46,7 +50,11 @@ final class PestCounts {
                 blocks.addAll(cards(threshold).uncounted(threshold));
             }
         }
+        entry.thresholds().forEach(threshold -> blocks.addAll(worth(threshold)));
         events().ifPresent(blocks::add);
+        blocks.addAll(new HeatTables(reader.phrases()).of(entry.monitoring().stream()
+                .flatMap(look -> look.season().stream()).flatMap(season -> season.events().stream()).toList(),
+                placed.at("monitoring")));
         return blocks;
     }
 
@@ -61,6 +69,10 @@ final class PestCounts {
         entry.thresholds().stream().filter(threshold -> usedBy(threshold, look))
                 .filter(threshold -> cards(threshold).hasCard(threshold)).findFirst()
                 .ifPresent(threshold -> blocks.add(cards(threshold).box(threshold)));
+        entry.thresholds().stream().filter(threshold -> usedBy(threshold, look))
+                .filter(threshold -> cards(threshold).hasCard(threshold)).findFirst()
+                .ifPresent(threshold -> blocks.addAll(new SampleWords(entry, reader.phrases())
+                        .of(threshold, look, origin)));
         blocks.addAll(ProseBlocks.of(look.how().full(),
                 placed.at("monitoring", entry.monitoring().indexOf(look), "how")));
         List<Block.Fact> facts = new ArrayList<>();
@@ -73,6 +85,40 @@ final class PestCounts {
         if (!facts.isEmpty()) {
             blocks.add(new Block.Facts(facts, origin));
         }
+        look.perArea().ifPresent(area -> blocks.add(new FieldPages(register).perArea(area,
+                reader.say(look.unit() == SamplingUnit.TRAP ? "area.traps" : "area.stops"),
+                placed.at("monitoring", entry.monitoring().indexOf(look), "per-area"))));
+        entry.thresholds().stream().filter(threshold -> usedBy(threshold, look))
+                .forEach(threshold -> blocks.addAll(plan(threshold)));
+        return blocks;
+    }
+
+    /** The plan for stopping early, with what belongs to it. */
+    private List<Block> plan(Threshold threshold) {
+        Optional<StopTable> table = threshold.stopEarly().flatMap(EarlyStop::plan)
+                .flatMap(SequentialPlan::table);
+        if (table.isEmpty()) {
+            return List.of();
+        }
+        EarlyStop stop = threshold.stopEarly().get();
+        Span origin = placed.at("thresholds", entry.thresholds().indexOf(threshold), "stop-early");
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new StopTables(reader.phrases()).page(threshold, table.get(),
+                threshold.counted().orElse(entry.names().common()), origin));
+        Line line = Line.of().plain(reader.say("plan.promise", Math.round(stop.alpha() * 100),
+                Math.round(stop.beta() * 100), Figures.plain(stop.letBe()), Figures.plain(stop.act()),
+                reader.say(stop.countsUnitsWithPest() ? "plan.percent" : "plan.each")));
+        stop.note().ifPresent(note -> line.sentence(reader.read(note)));
+        blocks.add(new Block.Paragraph(line.plain(" ").add(register.brief(stop.source())).plain(".").runs(),
+                List.of(), origin));
+        return blocks;
+    }
+
+    private List<Block> worth(Threshold threshold) {
+        Span origin = placed.at("thresholds", entry.thresholds().indexOf(threshold), "injury-level");
+        PriceTables prices = new PriceTables(register.base(), entry, reader.phrases());
+        List<Block> blocks = new ArrayList<>(prices.explained(threshold, register, origin));
+        blocks.addAll(prices.of(threshold, origin));
         return blocks;
     }
 

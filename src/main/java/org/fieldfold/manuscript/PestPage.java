@@ -38,8 +38,9 @@ final class PestPage {
         parts.add(new Page.Part("look", reader.say("book.look"), look()));
         addIfAny(parts, "year", reader.say("book.year"), year());
         addIfAny(parts, "count", reader.say("book.count"), new PestCounts(register, placed, reader).blocks());
-        addIfAny(parts, "act", reader.say("book.act"),
-                new TierWriter(register.base(), placed, reader).blocks());
+        List<Block> act = new ArrayList<>(new TierWriter(register.base(), placed, reader).blocks());
+        act.addAll(new SeasonTables(register, placed).blocks());
+        addIfAny(parts, "act", reader.say("book.act"), act);
         parts.add(register.standing(placed));
         return new Page(entry.id(), Page.Kind.PEST, entry.names().common(), Places.CROPS, parts,
                 placed.at("names", "common"));

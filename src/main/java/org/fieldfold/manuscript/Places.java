@@ -22,6 +22,8 @@ final class Places {
     static final String CAUTIONS = "at:cautions";
     static final String SOURCES = "at:sources";
     static final String RECKONERS = "at:reckoners";
+    static final String WALKS = "at:walks";
+    static final String CATCH_TEST = "at:catch-test";
     static final String OFFICES = "at:offices";
 
     private Places() {

@@ -40,6 +40,7 @@ final class PracticePage {
         List<Page.Part> parts = new ArrayList<>();
         parts.add(new Page.Part("top", "", top));
         part("steps", "book.practice.steps", list(true, practice.steps(), "steps")).ifPresent(parts::add);
+        part("sizes", "sizes.title", new PracticeTables(register, placed).blocks()).ifPresent(parts::add);
         part("watch", "book.practice.watch", watch()).ifPresent(parts::add);
         part("against", "book.practice.against", against()).ifPresent(parts::add);
         parts.add(register.standing(placed));
@@ -74,15 +75,16 @@ final class PracticePage {
 
     private List<Block> against() {
         List<Block.Tile> tiles = register.base().pests().values().stream().map(Placed::value)
-                .filter(this::isUsedAgainst).map(pest -> register.tile(pest.id())).toList();
+                .filter(pest -> isUsedAgainst(pest, practice.id())).map(pest -> register.tile(pest.id())).toList();
         return tiles.isEmpty() ? List.of() : List.of(new Block.Tiles(tiles, placed.at("name")));
     }
 
-    private boolean isUsedAgainst(PestEntry pest) {
+    /** Whether a pest's measures name the practice. */
+    static boolean isUsedAgainst(PestEntry pest, String practice) {
         return pest.controls().stream().anyMatch(control ->
                 control instanceof Control.Cultural cultural
-                        && cultural.practice().equals(Optional.of(practice.id()))
+                        && cultural.practice().equals(Optional.of(practice))
                 || control instanceof Control.Exclusion exclusion
-                        && exclusion.practice().equals(Optional.of(practice.id())));
+                        && exclusion.practice().equals(Optional.of(practice)));
     }
 }

@@ -61,6 +61,8 @@ final class PublishedNumber {
         return entry.cardOf(threshold, PestCounts.audience(threshold)).map(card -> Line.of()
                 .strong(String.valueOf(card.actAt()))
                 .plain(" " + register.say("book.of-sample", card.lookAt(), unit(threshold, card.lookAt())))
+                .plain(card.rounding().isPresent()
+                        ? register.say("book.rounded", Figures.rounded(card.exact(), 2)) : "")
                 .runs())
                 .orElse(List.of(Run.plain("–")));
     }

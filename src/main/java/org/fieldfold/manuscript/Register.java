@@ -102,6 +102,15 @@ final class Register {
         return new Block.Tile(Places.to(id), figure.map(Figure::id), name(id), beneath);
     }
 
+    /** Names of entries, each a link; a dash for none. */
+    List<Run> links(List<String> ids) {
+        Line line = Line.of();
+        for (String id : ids) {
+            line.plain(line.isEmpty() ? "" : ", ").add(Run.plain(name(id)).to(Places.to(id)));
+        }
+        return line.isEmpty() ? List.of(Run.plain("–")) : line.runs();
+    }
+
     /** Names of crops, each a link. */
     List<Run> crops(List<String> ids) {
         Line line = Line.of();
