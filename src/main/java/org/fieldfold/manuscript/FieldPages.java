@@ -82,16 +82,20 @@ final class FieldPages {
     Block perArea(PerArea area, String what, Span at) {
         List<List<List<Run>>> rows = new ArrayList<>();
         area.density().ifPresent(density -> rows.addAll(rows(density)));
-        String unit = register.phrases().word("area.unit", area.unit());
+        String unit = register.say("area.up-to", register.phrases().word("area.unit", area.unit()));
         return new Block.Grid(register.say("area.caption", what),
                 List.of(List.of(Run.strong(unit)), List.of(Run.strong(what))), rows, at);
     }
 
     private static List<List<List<Run>>> rows(Density density) {
         List<List<List<Run>>> rows = new ArrayList<>();
-        for (double area : AREAS) {
-            rows.add(List.of(List.of(Run.plain(Figures.plain(area))),
-                    List.of(Run.strong(String.valueOf(density.on(area))))));
+        for (int i = 0; i < AREAS.length; i++) {
+            int number = density.on(AREAS[i]);
+            // of areas that need the same number the largest says it
+            if (i == AREAS.length - 1 || density.on(AREAS[i + 1]) != number) {
+                rows.add(List.of(List.of(Run.plain(Figures.plain(AREAS[i]))),
+                        List.of(Run.strong(String.valueOf(number)))));
+            }
         }
         return rows;
     }

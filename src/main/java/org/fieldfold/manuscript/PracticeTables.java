@@ -76,13 +76,12 @@ final class PracticeTables {
         List<List<List<Run>>> rows = new ArrayList<>();
         for (NetHole net : nets) {
             NetChoice choice = NetChoice.of(net.hole(), bodies);
-            rows.add(List.of(strong(net.name()), plain(Figures.plain(net.hole()) + " mm"),
-                    register.links(choice.stops()), register.links(choice.letsThrough()),
-                    register.brief(net.source())));
+            rows.add(List.of(strong(net.name()), plain(Figures.plain(net.hole()) + "\u00a0mm"),
+                    register.links(choice.stops()), register.links(choice.letsThrough())));
         }
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Grid(register.say("nets.caption"), heads("nets.net", "nets.holes", "nets.stops",
-                "nets.lets-through", "book.numbers.source"), rows, placed.at("nets")));
+                "nets.lets-through"), rows, placed.at("nets")));
         OptionalDouble coarsest = NetChoice.coarsest(bodies);
         coarsest.ifPresent(hole -> blocks.add(new Block.Paragraph(List.of(Run.plain(
                 register.say("nets.coarsest", Lengths.down(hole, 2)))), List.of(), placed.at("nets"))));
@@ -129,7 +128,7 @@ final class PracticeTables {
         private static final double METRES_PER_FOOT = 0.3048;
 
         String exact(double length) {
-            return Figures.rounded(length, 1) + " " + phrases.word("unit", unit) + other(length);
+            return Figures.rounded(length, length < 10 ? 2 : 1) + "\u00a0" + phrases.word("unit", unit) + other(length);
         }
 
         /** Never too short: a tenth more rather than less. */
@@ -138,7 +137,7 @@ final class PracticeTables {
         }
 
         private String other(double length) {
-            return unit == LengthUnit.FOOT ? " (" + Figures.rounded(length * METRES_PER_FOOT, 2) + " "
+            return unit == LengthUnit.FOOT ? " (" + Figures.rounded(length * METRES_PER_FOOT, length < 10 ? 2 : 1) + "\u00a0"
                     + phrases.word("unit", LengthUnit.METRE) + ")" : "";
         }
 

@@ -3,7 +3,9 @@ package org.fieldfold.manuscript;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.fieldfold.entry.ActiveIngredient;
 import org.fieldfold.entry.Control;
 import org.fieldfold.entry.PestEntry;
@@ -30,8 +32,6 @@ final class SeasonTables {
         List<Block> blocks = new ArrayList<>();
         List<ActiveIngredient> materials = materials();
         if (!materials.isEmpty()) {
-            blocks.add(new Block.Heading(4, List.of(Run.strong(register.say("wait.title"))),
-                    placed.at("controls")));
             blocks.add(new Block.Paragraph(Line.of().strong(register.say("caution.tier3")).plain(" ")
                     .plain(register.say("wait.how")).runs(), List.of(), placed.at("controls")));
             blocks.add(waits(materials));
@@ -43,33 +43,33 @@ final class SeasonTables {
     private List<ActiveIngredient> materials() {
         return placed.value().controls().stream().filter(control -> control.tier() == 3)
                 .map(control -> ((Control.Insecticide) control).material()).distinct()
-                .map(register.base().materials()::get).filter(java.util.Objects::nonNull).map(Placed::value)
+                .map(register.base().materials()::get).filter(Objects::nonNull).map(Placed::value)
                 .filter(material -> material.waitingTimes().isPresent()).toList();
     }
 
+    /** By days before harvest: what every label lets fit, and what some do; the rest comes too late. */
     private Block waits(List<ActiveIngredient> materials) {
-        MaterialFacts facts = new MaterialFacts(register.phrases());
-        List<List<Run>> header = new ArrayList<>();
-        header.add(List.of(Run.strong(register.say("book.material.name"))));
-        header.add(List.of(Run.strong(register.say("book.material.phi"))));
-        header.add(List.of(Run.strong(register.say("book.material.rei"))));
-        for (int days : DAYS_BEFORE) {
-            header.add(List.of(Run.strong(register.phrases().count("wait.before", days, days))));
-        }
         List<List<List<Run>>> rows = new ArrayList<>();
-        for (ActiveIngredient material : materials) {
-            List<List<Run>> row = new ArrayList<>();
-            row.add(List.of(Run.strong(material.name())));
-            row.add(List.of(Run.plain(facts.phi(material))));
-            row.add(List.of(Run.plain(facts.rei(material))));
-            for (int days : DAYS_BEFORE) {
-                WaitingTimes.Fit fit = material.waitingTimes().orElseThrow()
-                        .before(USED.plusDays(days), USED);
-                row.add(List.of(Run.plain(register.phrases().word("wait", fit))));
+        List<List<Run>> before = List.of();
+        for (int days : DAYS_BEFORE) {
+            List<List<Run>> fitting = List.of(names(materials, days, WaitingTimes.Fit.BY_ANY_LABEL),
+                    names(materials, days, WaitingTimes.Fit.READ_THE_LABEL));
+            // what holds for fewer days holds on until the next row
+            if (!fitting.equals(before)) {
+                rows.add(List.of(List.of(Run.strong(register.phrases().count("wait.before", days, days))),
+                        fitting.get(0), fitting.get(1)));
             }
-            rows.add(row);
+            before = fitting;
         }
-        return new Block.Grid(register.say("wait.caption"), header, rows, placed.at("controls"));
+        return new Block.Grid(register.say("wait.caption"), List.of(head("wait.harvest"),
+                head("wait.by-any-label"), head("wait.read-the-label")), rows, placed.at("controls"));
+    }
+
+    private static List<Run> names(List<ActiveIngredient> materials, int days, WaitingTimes.Fit fit) {
+        String names = materials.stream().filter(material -> material.waitingTimes().orElseThrow()
+                .before(USED.plusDays(days), USED) == fit).map(ActiveIngredient::name)
+                .collect(Collectors.joining(", "));
+        return List.of(Run.plain(names.isEmpty() ? "–" : names));
     }
 
     private List<Block> rotation(SeasonRotation rotation) {
