@@ -11,7 +11,6 @@ import org.fieldfold.entry.EarlyStop;
 import org.fieldfold.entry.Monitoring;
 import org.fieldfold.entry.PestEntry;
 import org.fieldfold.entry.Placed;
-import org.fieldfold.entry.SamplingUnit;
 import org.fieldfold.entry.Threshold;
 import org.fieldfold.prose.Run;
 import org.fieldfold.scouting.Metric;
@@ -82,12 +81,11 @@ final class PestCounts {
                 reader.say("book.season.days"),
                 reader.say("book.season.dates", register.phrases().day(dates.from()),
                         register.phrases().day(dates.to())))));
+        look.perArea().ifPresent(area -> facts.add(new Block.Fact(reader.say("area.title"),
+                List.of(Run.plain(reader.say("book.page.walks")).to(Places.to(Places.WALKS) + "/area")))));
         if (!facts.isEmpty()) {
             blocks.add(new Block.Facts(facts, origin));
         }
-        look.perArea().ifPresent(area -> blocks.add(new FieldPages(register).perArea(area,
-                reader.say(look.unit() == SamplingUnit.TRAP ? "area.traps" : "area.stops"),
-                placed.at("monitoring", entry.monitoring().indexOf(look), "per-area"))));
         entry.thresholds().stream().filter(threshold -> usedBy(threshold, look))
                 .forEach(threshold -> blocks.addAll(plan(threshold)));
         return blocks;
