@@ -14,9 +14,7 @@ import org.fieldfold.fold.Imposition;
 import org.fieldfold.fold.Paper;
 import org.fieldfold.manuscript.GuideWriter;
 import org.fieldfold.manuscript.Manuscript;
-import org.fieldfold.manuscript.News;
 import org.fieldfold.manuscript.OfficePanel;
-import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.pdf.Press;
 import org.fieldfold.pdf.PrintJob;
 import org.fieldfold.pdf.SheetWords;
@@ -40,14 +38,17 @@ final class PrintRun {
     private final Setter setter;
     private final Map<FlipEdge, Imposition> sheets;
 
-    /** @param base in the language of the run */
-    private PrintRun(ContentBase base, Placed<Guide> guide, String language, String paper, News news,
-            boolean proof, Press press, Map<FlipEdge, Imposition> sheets) {
+    /**
+     * @param base in the language of the run
+     * @param writer in that language; it remembers what the guides of a base have in common
+     */
+    private PrintRun(ContentBase base, Placed<Guide> guide, String language, String paper,
+            GuideWriter writer, boolean proof, Press press, Map<FlipEdge, Imposition> sheets) {
         this.base = base;
         this.guide = guide;
         this.language = language;
         this.paper = paper;
-        this.writer = new GuideWriter(base, Phrases.in(language), news);
+        this.writer = writer;
         this.generic = writer.write(guide, OfficePanel.generic(base.edition()), proof);
         this.words = SheetWords.in(language);
         this.setter = new Setter(press.metrics(), press.shapes());
@@ -56,7 +57,7 @@ final class PrintRun {
 
     /** A proof is built although a finding stands at a sheet: what cannot be folded is left out of it. */
     static Optional<PrintRun> of(ContentBase base, Placed<Guide> guide, String language, String paper,
-            News news, boolean proof, Press press) {
+            GuideWriter writer, boolean proof, Press press) {
         try {
             Map<FlipEdge, Imposition> sheets = new EnumMap<>(FlipEdge.class);
             for (FlipEdge flip : FlipEdge.values()) {
@@ -64,7 +65,7 @@ final class PrintRun {
                         sheets.put(flip, Imposition.of(scheme, Paper.named(paper), flip)));
             }
             return sheets.isEmpty() ? Optional.empty()
-                    : Optional.of(new PrintRun(base, guide, language, paper, news, proof, press,
+                    : Optional.of(new PrintRun(base, guide, language, paper, writer, proof, press,
                             sheets));
         } catch (FoldException | IllegalArgumentException unfit) {
             return Optional.empty();
@@ -126,7 +127,7 @@ final class PrintRun {
                 generic.proof());
     }
 
-    private Manuscript manuscript(OfficePanel office) {
+    Manuscript manuscript(OfficePanel office) {
         return writer.rewrite(generic, guide, office);
     }
 }

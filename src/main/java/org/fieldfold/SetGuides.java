@@ -16,7 +16,9 @@ import org.fieldfold.entry.Figure;
 import org.fieldfold.entry.Guide;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.fold.FlipEdge;
+import org.fieldfold.manuscript.GuideWriter;
 import org.fieldfold.manuscript.News;
+import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.output.OutputFolder;
 import org.fieldfold.pdf.Press;
 import org.fieldfold.pdf.PrintJob;
@@ -75,9 +77,10 @@ final class SetGuides {
         for (String language : edition.languages()) {
             ContentBase said = TranslatedBase.in(base, language);
             rows.put(language, new FitRows(said));
+            GuideWriter writer = new GuideWriter(said, Phrases.in(language), news);
             for (Placed<Guide> guide : said.guides().values()) {
                 papers(guide.value(), edition).forEach(paper ->
-                        PrintRun.of(said, guide, language, paper, news, proof, press).ifPresent(runs::add));
+                        PrintRun.of(said, guide, language, paper, writer, proof, press).ifPresent(runs::add));
             }
         }
         return new SetGuides(press, runs, OfficeCopies.of(base, runs), Forms.all(base, press, proof),

@@ -20,14 +20,17 @@ import java.util.TreeSet;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.fieldfold.content.BaseLoader;
 import org.fieldfold.entry.Contact;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.fold.FlipEdge;
-import org.fieldfold.manuscript.News;
+import org.fieldfold.manuscript.GuideWriter;
 import org.fieldfold.manuscript.OfficePanel;
+import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.pdf.Press;
+import org.fieldfold.pdf.PressStages;
 import org.fieldfold.source.Span;
 
 /**
@@ -42,19 +45,19 @@ import org.fieldfold.source.Span;
  */
 public final class OfficeBenchmark {
     private static final int WARM = 400;
-    private static final int ROUNDS = 15;
-    private static final int COPIES = 40;
+    private static final int ROUNDS = 11;
+    private static final int COPIES = 20;
     private static final int OFFICES = 1000;
     private static final int BATCH = 250;
     private static final String GUIDE = "brassicas";
 
     private final Press press;
     private final ContentBase base;
+    private final Map<String, byte[]> figures = new TreeMap<>();
     private final List<OfficePanel> offices = new ArrayList<>();
 
     private OfficeBenchmark() throws IOException {
         base = BaseLoader.load(Path.of("content")).base().orElseThrow();
-        Map<String, byte[]> figures = new TreeMap<>();
         base.figures().forEach((id, figure) -> figures.put(id, figure.value().bytes()));
         press = Press.of(figures);
         Random chance = new Random(2027);
@@ -82,7 +85,9 @@ public final class OfficeBenchmark {
     }
 
     private PrintRun run() {
-        return PrintRun.of(base, base.guides().get(GUIDE), "en", "letter", News.NONE, false, press).orElseThrow();
+        GuideWriter writer = new GuideWriter(base, Phrases.in("en"));
+        return PrintRun.of(base, base.guides().get(GUIDE), "en", "letter", writer, false, press)
+                .orElseThrow();
     }
 
     private byte[] print(PrintRun run, OfficePanel office) {
@@ -121,8 +126,16 @@ public final class OfficeBenchmark {
                 run.set(generic).panels().size(), sheet.length);
         rounds("a guide set and printed as if it were the only one", 8, i -> print(run(), generic));
         rounds("a guide set already, printed", COPIES, i -> press.print(run.job(run.set(generic), FlipEdge.SHORT)));
+        rounds("  an office's cover and last section written", COPIES, i -> run.manuscript(offices.get(i)));
         rounds("an office's copy of a guide that is set", COPIES, i -> run.set(offices.get(i)));
         rounds("an office's copy set and printed", COPIES, i -> print(run, offices.get(i)));
+        PressStages.of(run.job(run.set(generic), FlipEdge.SHORT), press, figures).forEach((what, stage) -> {
+            IntStream.range(0, WARM).forEach(i -> stage.run());
+            rounds("  " + what, COPIES, i -> {
+                stage.run();
+                return what;
+            });
+        });
     }
 
     private interface Work {

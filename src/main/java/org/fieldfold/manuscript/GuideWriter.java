@@ -3,9 +3,11 @@ package org.fieldfold.manuscript;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.fieldfold.calendar.Calendars;
 import org.fieldfold.calendar.Place;
@@ -14,6 +16,7 @@ import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Crop;
 import org.fieldfold.entry.Edition;
 import org.fieldfold.entry.Guide;
+import org.fieldfold.entry.Office;
 import org.fieldfold.entry.PestEntry;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.Source;
@@ -34,6 +37,8 @@ public final class GuideWriter {
     private final ContentBase base;
     private final Phrases phrases;
     private final Edition edition;
+    /** By guide and station: offices that share a station share its days. */
+    private final Map<String, Optional<Block>> weeks = new ConcurrentHashMap<>();
     private final News news;
     private final Calendars calendars;
 
@@ -212,8 +217,12 @@ public final class GuideWriter {
 
     /** An office's copy tells the days near its station; a generic one those of the whole region. */
     private Optional<Block> weeks(Placed<Guide> placed, OfficePanel office) {
-        Place place = office.office().map(calendars::near).orElseGet(calendars::region);
-        return new WeeksWriter(phrases, true).block(calendars.of(placed.value(), place), placed.at("entries"));
+        String where = office.office().map(Office::station).orElse("");
+        return weeks.computeIfAbsent(placed.value().id() + "@" + where, unseen -> {
+            Place place = office.office().map(calendars::near).orElseGet(calendars::region);
+            return new WeeksWriter(phrases, true).block(calendars.of(placed.value(), place),
+                    placed.at("entries"));
+        });
     }
 
     /** The sources of the numbers that this guide prints, in alphabetical order. */

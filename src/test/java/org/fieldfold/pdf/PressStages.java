@@ -1,0 +1,58 @@
+package org.fieldfold.pdf;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import java.util.zip.Deflater;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/** The stages of printing one job, each to be run by itself, for benchmarks. */
+public final class PressStages {
+    private PressStages() {}
+
+    /** By name, in order; the last is not a stage but the floor: the finished bytes copied once. */
+    public static Map<String, Runnable> of(PrintJob job, Press press, Map<String, byte[]> figures) {
+        FrozenType type = FrozenType.cut(new TypeCase(), job.characters());
+        ArtRoom art = new ArtRoom(figures);
+        Frozen colour = Streams.colourProfile();
+        byte[] sheet = press.print(job);
+        Sheet drawn = Sheet.draw(job, type, art);
+        List<byte[]> contents = drawn.pages().stream().map(page -> page.out().toBytes()).toList();
+        Map<String, Runnable> stages = new LinkedHashMap<>();
+        stages.put("content streams", () -> Sheet.draw(job, type, art));
+        stages.put("compression", () -> contents.forEach(PressStages::deflate));
+        stages.put("fonts and drawings copied", () -> copy(drawn, type, art));
+        stages.put("structure tree", () -> tree(Sheet.draw(job, type, art)));
+        stages.put("the whole file", () -> SheetFile.write(Sheet.draw(job, type, art), colour));
+        stages.put("floor: the finished bytes copied", () -> new ByteArrayOutputStream(sheet.length)
+                .writeBytes(sheet));
+        return stages;
+    }
+
+    private static void deflate(byte[] content) {
+        Deflater deflater = new Deflater(6);
+        deflater.setInput(content);
+        deflater.finish();
+        byte[] out = new byte[content.length + 64];
+        deflater.deflate(out);
+        deflater.end();
+    }
+
+    private static void copy(Sheet drawn, FrozenType type, ArtRoom art) {
+        try (PDDocument document = new PDDocument()) {
+            drawn.resources().toDictionary(document, type, art);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void tree(Sheet drawn) {
+        List<COSDictionary> pages = Stream.generate(COSDictionary::new).limit(drawn.pages().size()).toList();
+        StructureTree.write(drawn, pages, Links.write(drawn, pages));
+    }
+}
