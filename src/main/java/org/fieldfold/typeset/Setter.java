@@ -80,7 +80,7 @@ public final class Setter {
         double size = written.type().largest();
         while (true) {
             Stem stem = stem(written.in(new Manuscript.TypeRange(written.type().smallest(), size)), frames);
-            Stick model = stick(written, frames, stem.size());
+            Stick model = stick(written, frames, stem.size()).knowing(words.apart());
             Planner.Attempt own = new Planner(written, model).own(seats);
             if (own.over().isEmpty() || stem.size() <= written.type().smallest()) {
                 return stem.with(written, seats, model, own.spreads());

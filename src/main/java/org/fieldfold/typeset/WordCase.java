@@ -3,6 +3,7 @@ package org.fieldfold.typeset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.fieldfold.prose.Run;
 
@@ -32,13 +33,25 @@ final class WordCase {
     private final Map<Text, WordSplitter.Cut> cut = new ConcurrentHashMap<>();
     private final Map<Column, Broken> broken = new ConcurrentHashMap<>();
 
+    private final Optional<WordCase> before;
+
     WordCase(TypeMetrics metrics) {
+        this(metrics, Optional.empty());
+    }
+
+    private WordCase(TypeMetrics metrics, Optional<WordCase> before) {
         this.metrics = metrics;
+        this.before = before;
+    }
+
+    /** One that knows all that this one knows, and keeps for itself what it learns: an office's own words. */
+    WordCase apart() {
+        return new WordCase(metrics, Optional.of(this));
     }
 
     WordSplitter.Cut words(List<Run> runs, Voice voice) {
         Text text = new Text(runs, voice);
-        WordSplitter.Cut known = cut.get(text);
+        WordSplitter.Cut known = before.map(other -> other.cut.get(text)).orElseGet(() -> cut.get(text));
         if (known == null) {
             known = WordSplitter.split(runs, voice, metrics);
             cut.put(text, known);
@@ -49,7 +62,7 @@ final class WordCase {
     /** @param room in thousandths of the type size */
     Broken lines(List<Run> runs, Voice voice, double room) {
         Column column = new Column(runs, voice, room);
-        Broken known = broken.get(column);
+        Broken known = before.map(other -> other.broken.get(column)).orElseGet(() -> broken.get(column));
         if (known == null) {
             known = breakUp(words(runs, voice).words(), room);
             broken.put(column, known);
