@@ -2,11 +2,13 @@ package org.fieldfold;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fieldfold.calendar.Calendars;
+import org.fieldfold.check.PlainLanguage;
 import org.fieldfold.content.ContentSchema;
 import org.fieldfold.content.OpenData;
 import org.fieldfold.edition.Comparison;
@@ -15,6 +17,7 @@ import org.fieldfold.entry.ContentBase;
 import org.fieldfold.handbook.ChangesPage;
 import org.fieldfold.handbook.Handbook;
 import org.fieldfold.handbook.HandbookFile;
+import org.fieldfold.handbook.ReadingPage;
 import org.fieldfold.handbook.ReviewPage;
 import org.fieldfold.handbook.WorklistPage;
 import org.fieldfold.manuscript.News;
@@ -22,6 +25,7 @@ import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.output.OutputFolder;
 import org.fieldfold.report.FitReport;
 import org.fieldfold.report.FitRow;
+import org.fieldfold.report.Reading;
 import org.fieldfold.source.Finding;
 import org.fieldfold.translation.TranslatedBase;
 
@@ -36,8 +40,10 @@ final class Pages {
     static Pages of(ContentBase base, Optional<Comparison> changes, List<Finding> findings,
             List<FitRow> fit, boolean proof) {
         Pages pages = new Pages();
+        List<Reading> reading = new ArrayList<>();
         for (String language : base.edition().value().languages()) {
             ContentBase said = TranslatedBase.in(base, language);
+            reading.add(PlainLanguage.of(said, language));
             Phrases phrases = Phrases.in(language);
             Calendars calendars = new Calendars(said);
             pages.byPath.putAll(OfficeCalendars.in(said, calendars, phrases));
@@ -50,6 +56,7 @@ final class Pages {
         pages.byPath.put("review/changes.html", ChangesPage.write(base.edition().value(), changes, proof));
         pages.byPath.put("review/worklist.html", WorklistPage.write(base.edition().value(),
                 Worklist.of(base, findings), proof));
+        pages.byPath.put("review/reading.html", ReadingPage.write(base.edition().value(), reading, proof));
         pages.byPath.put("data/entries.json", OpenData.of(base).getBytes(StandardCharsets.UTF_8));
         pages.byPath.put("data/schema.json", ContentSchema.ofBase().getBytes(StandardCharsets.UTF_8));
         return pages;

@@ -44,7 +44,7 @@ class HouseTest {
                 "report"));
         MAY_USE.put("edition", List.of("source", "prose", "scouting", "entry", "translation", "report"));
         MAY_USE.put("check", List.of("source", "prose", "scouting", "fold", "entry", "calendar",
-                "translation"));
+                "translation", "report"));
         MAY_USE.put("manuscript", List.of("source", "prose", "scouting", "entry", "calendar", "edition"));
         MAY_USE.put("typeset", List.of("source", "prose", "fold", "manuscript"));
         MAY_USE.put("pdf", List.of("fold", "manuscript", "typeset"));
