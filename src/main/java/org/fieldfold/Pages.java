@@ -17,6 +17,7 @@ import org.fieldfold.entry.ContentBase;
 import org.fieldfold.handbook.ChangesPage;
 import org.fieldfold.handbook.Handbook;
 import org.fieldfold.handbook.HandbookFile;
+import org.fieldfold.handbook.NumbersPage;
 import org.fieldfold.handbook.ReadingPage;
 import org.fieldfold.handbook.ReviewPage;
 import org.fieldfold.handbook.WorklistPage;
@@ -56,6 +57,7 @@ final class Pages {
         pages.byPath.put("review/changes.html", ChangesPage.write(base.edition().value(), changes, proof));
         pages.byPath.put("review/worklist.html", WorklistPage.write(base.edition().value(),
                 Worklist.of(base, findings), proof));
+        pages.byPath.put("review/numbers.html", NumbersPage.write(base, proof));
         pages.byPath.put("review/reading.html", ReadingPage.write(base.edition().value(), reading, proof));
         pages.byPath.put("data/entries.json", OpenData.of(base).getBytes(StandardCharsets.UTF_8));
         pages.byPath.put("data/schema.json", ContentSchema.ofBase().getBytes(StandardCharsets.UTF_8));

@@ -4,15 +4,11 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.fieldfold.entry.Audience;
-import org.fieldfold.entry.Clumping;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Monitoring;
 import org.fieldfold.entry.PestEntry;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.Threshold;
-import org.fieldfold.scouting.ThresholdFigure;
-import org.fieldfold.scouting.sample.Confidence;
-import org.fieldfold.scouting.sample.Dispersion;
 import org.fieldfold.scouting.sample.SampleSupport;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.Severity;
@@ -33,7 +29,7 @@ final class SampleUnsure implements PestRule {
             Threshold threshold = pest.value().thresholds().get(i);
             Audience reader = threshold.audiences().isEmpty() ? Audience.FIELD : threshold.audiences().get(0);
             Optional<Monitoring> look = pest.value().monitoringOf(threshold, reader);
-            Optional<SampleSupport> support = look.flatMap(how -> support(threshold, how));
+            Optional<SampleSupport> support = look.flatMap(how -> how.support(threshold));
             double wanted = look.flatMap(Monitoring::precision).orElse(HALF);
             if (support.isPresent() && support.get().precision() > wanted + 1e-9) {
                 Severity severity = look.flatMap(Monitoring::precision).isPresent() ? Severity.WARNING
@@ -42,15 +38,6 @@ final class SampleUnsure implements PestRule {
                         said(support.get(), wanted, look.orElseThrow()), hint(support.get())));
             }
         }
-    }
-
-    /** What the sample can say; without a dispersion only shares say it of themselves. */
-    private static Optional<SampleSupport> support(Threshold threshold, Monitoring look) {
-        Optional<Dispersion> dispersion = look.dispersion().flatMap(Clumping::dispersion);
-        Optional<ThresholdFigure> figure = threshold.figure().filter(one -> dispersion.isPresent()
-                || one.metric().isPercent());
-        return figure.flatMap(one -> look.plan().flatMap(plan -> SampleSupport.of(one, plan,
-                dispersion.orElse(new Dispersion.Random()), Confidence.PERCENT_95)));
     }
 
     private static String said(SampleSupport support, double wanted, Monitoring look) {

@@ -2,8 +2,12 @@ package org.fieldfold.entry;
 
 import java.util.List;
 import java.util.Optional;
+import org.fieldfold.scouting.Metric;
 import org.fieldfold.scouting.SamplingPlan;
 import org.fieldfold.scouting.Walk;
+import org.fieldfold.scouting.sample.Confidence;
+import org.fieldfold.scouting.sample.Dispersion;
+import org.fieldfold.scouting.sample.SampleSupport;
 
 /** How one looks for a pest. */
 public record Monitoring(
@@ -20,6 +24,15 @@ public record Monitoring(
         @Describe("traps, or stops where no traps are used, for an area") Optional<PerArea> perArea,
         @Describe("how it is done, in a sentence or two") Text how,
         @Describe("for whom; leave out for everybody") List<Audience> audiences) {
+    /** How sure this sample is at a threshold; for means only where it is known how the pests lie. */
+    public Optional<SampleSupport> support(Threshold threshold) {
+        Optional<Dispersion> known = dispersion.flatMap(Clumping::dispersion);
+        return threshold.figure()
+                .filter(figure -> known.isPresent() || figure.metric() == Metric.PERCENT_INFESTED)
+                .flatMap(figure -> plan().flatMap(plan -> SampleSupport.of(figure, plan,
+                        known.orElse(new Dispersion.Random()), Confidence.PERCENT_95)));
+    }
+
     /**
      * The sample as scouting computes with it; empty when its figures contradict each other, which is a
      * check's business to say.

@@ -3,17 +3,13 @@ package org.fieldfold.manuscript;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.fieldfold.entry.Clumping;
 import org.fieldfold.entry.Monitoring;
 import org.fieldfold.entry.PestEntry;
 import org.fieldfold.entry.Threshold;
 import org.fieldfold.prose.Run;
 import org.fieldfold.scouting.Metric;
 import org.fieldfold.scouting.SamplingPlan;
-import org.fieldfold.scouting.ThresholdFigure;
 import org.fieldfold.scouting.WholeCount;
-import org.fieldfold.scouting.sample.Confidence;
-import org.fieldfold.scouting.sample.Dispersion;
 import org.fieldfold.scouting.sample.SampleSupport;
 import org.fieldfold.source.Span;
 
@@ -27,18 +23,9 @@ final class SampleWords {
         this.phrases = phrases;
     }
 
-    /** What the sample can say; empty where nobody knows how the pests lie. */
-    Optional<SampleSupport> support(Threshold threshold, Monitoring look) {
-        Optional<Dispersion> dispersion = look.dispersion().flatMap(Clumping::dispersion);
-        Optional<ThresholdFigure> figure = threshold.figure()
-                .filter(one -> dispersion.isPresent() || one.metric() == Metric.PERCENT_INFESTED);
-        return figure.flatMap(one -> look.plan().flatMap(plan -> SampleSupport.of(one, plan,
-                dispersion.orElse(new Dispersion.Random()), Confidence.PERCENT_95)));
-    }
-
     /** A sentence for a threshold; none where nothing is known. */
     List<Block> of(Threshold threshold, Monitoring look, Span origin) {
-        Optional<SampleSupport> support = support(threshold, look);
+        Optional<SampleSupport> support = look.support(threshold);
         Optional<SamplingPlan> plan = look.plan();
         if (support.isEmpty() || plan.isEmpty()) {
             return List.of();
