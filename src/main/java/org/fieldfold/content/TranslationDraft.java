@@ -89,7 +89,7 @@ final class TranslationDraft {
         }
         for (String line : text.words().split("\n")) {
             Wrapped.lines(line, Wrapped.COLUMNS - 4).forEach(part ->
-                    out.append("  # ").append(part).append('\n'));
+                    out.append(part.isEmpty() ? "  #" : "  # " + part).append('\n'));
         }
         body(pair.state() == Matching.State.DUE ? pair.passage().get().of() : text.hash(), now,
                 text.oneLine());

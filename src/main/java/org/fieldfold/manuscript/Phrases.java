@@ -121,7 +121,7 @@ public final class Phrases {
 
     /** A date in few letters, as on the foot of a panel. */
     public String shortDate(LocalDate date) {
-        return say("date", date.getDayOfMonth(), say("month.short." + date.getMonthValue()), date.getYear());
+        return say("date.short", date.getDayOfMonth(), say("month.short." + date.getMonthValue()), date.getYear());
     }
 
     /** A date as people of this language write it in a line of text. */
