@@ -61,11 +61,16 @@ class HandbookTest {
     void everyLinkOfTheOneFileLeadsToSomethingInIt() {
         Set<String> ids = Html.all(ONE, element -> element.hasAttribute("id")).stream()
                 .map(element -> element.getAttribute("id")).collect(Collectors.toSet());
+        Set<String> spanish = Html.all(Html.parse(Shipped.SPANISH.get(0)), element ->
+                element.hasAttribute("id")).stream().map(element -> element.getAttribute("id"))
+                .collect(Collectors.toSet());
         List<Element> links = Html.all(ONE, "a");
         assertTrue(links.size() > 500, "only " + links.size() + " links");
         for (Element link : links) {
             String href = link.getAttribute("href");
-            assertTrue(href.startsWith("#") ? ids.contains(href.substring(1)) : isOutside(href), href);
+            assertTrue(href.startsWith("#") ? ids.contains(href.substring(1))
+                    : href.startsWith("handbook.es.html#") ? spanish.contains(href.split("#")[1])
+                    : isOutside(href), href);
         }
     }
 
@@ -76,6 +81,7 @@ class HandbookTest {
     @Test
     void everyLinkAndPictureOfTheFolderIsAFileInIt() {
         Set<String> paths = Shipped.FILES.stream().map(HandbookFile::path).collect(Collectors.toSet());
+        Shipped.SPANISH.forEach(file -> paths.add(file.path()));
         Set<String> anchors = new TreeSet<>();
         List<String> targets = new ArrayList<>();
         for (HandbookFile file : Shipped.folderPages(Shipped.FILES)) {
@@ -88,7 +94,8 @@ class HandbookTest {
             Html.all(page, "img").forEach(image -> assertTrue(image.hasAttribute("alt"), file.path()));
         }
         for (String target : targets) {
-            String path = "handbook/en/" + target;
+            String path = target.startsWith("../") ? "handbook/" + target.substring(3)
+                    : "handbook/en/" + target;
             assertTrue(isOutside(target)
                     || (target.contains("#") ? anchors.contains(path) : paths.contains(path)), target);
         }
@@ -241,5 +248,34 @@ class HandbookTest {
         System.out.printf(Locale.ROOT, "handbook: one file %,d bytes; folder %,d files, %,d bytes%n",
                 Shipped.oneFile().bytes().length, Shipped.FILES.size() - 1, folder);
         assertTrue(Shipped.oneFile().bytes().length < 1_600_000, Shipped.oneFile().bytes().length + " bytes");
+    }
+
+    /** Every page has its counterpart in the other language, and leads to it. */
+    @Test
+    void aPageLeadsToTheSamePageInTheOtherLanguage() {
+        List<HandbookFile> english = Shipped.folderPages(Shipped.FILES);
+        Set<String> spanish = Shipped.folderPages(Shipped.SPANISH).stream().map(HandbookFile::path)
+                .collect(Collectors.toSet());
+        assertEquals(english.stream().map(file -> file.path().replace("handbook/en/", "handbook/es/"))
+                .collect(Collectors.toSet()), spanish);
+        for (HandbookFile file : english) {
+            String name = file.path().substring("handbook/en/".length());
+            List<Element> switches = Html.all(Html.parse(file), "a").stream()
+                    .filter(link -> link.getAttribute("class").equals("tongue")).toList();
+            assertEquals(1, switches.size(), name);
+            assertEquals("../es/" + name, switches.get(0).getAttribute("href"));
+            assertEquals("es", switches.get(0).getAttribute("hreflang"));
+            assertEquals("Español", switches.get(0).getTextContent());
+        }
+    }
+
+    /** A complete translation shows no word in the base language, so no page has the mark of one. */
+    @Test
+    void noSpanishPageHasAGap() {
+        for (HandbookFile file : Shipped.pages(Shipped.SPANISH)) {
+            Document page = Html.parse(file);
+            assertEquals("es", page.getDocumentElement().getAttribute("lang"), file.path());
+            assertFalse(page.getDocumentElement().getTextContent().contains("[en]"), file.path());
+        }
     }
 }

@@ -7,12 +7,15 @@ import java.util.List;
 import org.fieldfold.content.BaseLoader;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.manuscript.Phrases;
+import org.fieldfold.translation.TranslatedBase;
 
 /** The shipped base and its handbook, written once for all tests. */
 final class Shipped {
     static final ContentBase BASE = load();
     static final Phrases PHRASES = Phrases.in("en");
     static final List<HandbookFile> FILES = Handbook.write(BASE, PHRASES, false);
+    static final List<HandbookFile> SPANISH =
+            Handbook.write(TranslatedBase.in(BASE, "es"), Phrases.in("es"), false);
 
     private Shipped() {
     }
