@@ -14,7 +14,7 @@ import org.fieldfold.scouting.season.ModeOfAction;
 import org.fieldfold.scouting.season.Rotation;
 import org.fieldfold.source.Finding;
 
-/** A season's plan gives no group to two broods running, nor more often than allowed, and only what is listed. */
+/** A season's plan gives no group to two broods running, nor too often, and only what is listed. */
 final class RotationBroken implements PestRule {
     @Override
     public String id() {

@@ -50,7 +50,7 @@ final class SampleUnsure implements PestRule {
     }
 
     private static String hint(SampleSupport support) {
-        return support.unitsForQuarter() + " units would bring it to 25 %; or stop early by a plan, and count "
-                + "a field that lies near the number again after two or three days";
+        return support.unitsForQuarter() + " units would bring it to 25 %; or stop early by a plan, and "
+                + "count a field that lies near the number again after two or three days";
     }
 }

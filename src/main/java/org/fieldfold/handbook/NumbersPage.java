@@ -17,8 +17,8 @@ import org.fieldfold.scouting.sequential.Outcome;
 import org.fieldfold.scouting.sequential.SequentialPlan;
 
 /**
- * For the specialist: what each plan for stopping early really does, how sure each count is, and how far prices
- * have moved each threshold that leans on them.
+ * For the specialist: what each plan for stopping early really does, how sure each count is, and how far
+ * prices have moved each threshold that leans on them.
  */
 public final class NumbersPage {
     private final ContentBase base;
@@ -31,8 +31,8 @@ public final class NumbersPage {
     /** The page as a file, self-contained and without script. */
     public static byte[] write(ContentBase base, boolean proof) {
         NumbersPage page = new NumbersPage(base);
-        ReviewHead.open(page.out, base.edition().value(), "Numbers", "What plans, samples and prices come to, "
-                + "worked out anew from the facts of this edition.", proof);
+        ReviewHead.open(page.out, base.edition().value(), "Numbers", "What plans, samples and prices come "
+                + "to, worked out anew from the facts of this edition.", proof);
         page.plans();
         page.samples();
         page.prices();
@@ -53,8 +53,8 @@ public final class NumbersPage {
 
     private void plans() {
         out.open("section", "class", "part", "id", "plans").element("h2", "Plans for stopping early").line();
-        out.element("p", "Worked out exactly for the table as it is printed, with its smallest and its largest "
-                + "sample: the chance of acting, and how many are looked at on average.");
+        out.element("p", "Worked out exactly for the table as it is printed, with its smallest and its "
+                + "largest sample: the chance of acting, and how many are looked at on average.");
         each((entry, threshold) -> threshold.stopEarly().ifPresent(stop -> stop.plan().ifPresent(plan ->
                 plan(entry, threshold, stop, plan))));
         out.close().line();

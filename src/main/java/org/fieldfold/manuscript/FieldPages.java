@@ -16,7 +16,7 @@ import org.fieldfold.scouting.geometry.Field;
 import org.fieldfold.scouting.geometry.FieldWalk;
 import org.fieldfold.source.Span;
 
-/** Writes how to walk a field, how many stops and traps an area needs, and how a sprayer is measured with water. */
+/** Writes how to walk a field, how many stops an area needs, and how a sprayer is measured with water. */
 final class FieldPages {
     private static final List<Walk> WALKS = List.of(Walk.V, Walk.W, Walk.X, Walk.EDGE, Walk.ROWS);
     private static final double[] AREAS = {1, 2.5, 5, 10, 20, 50, 60, 100};

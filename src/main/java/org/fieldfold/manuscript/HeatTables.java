@@ -11,7 +11,7 @@ import org.fieldfold.scouting.degreeday.PocketHeatTable;
 import org.fieldfold.scouting.degreeday.TemperatureUnit;
 import org.fieldfold.source.Span;
 
-/** Writes the degree-days of one day by its lowest and highest temperature, for whoever sums with a pencil. */
+/** Writes the degree-days of a day by its lowest and highest temperature, for a sum by pencil. */
 final class HeatTables {
     private static final int COLUMNS = 7;
     private static final int ROWS = 9;

@@ -16,7 +16,7 @@ import org.fieldfold.scouting.decision.InjuryLevel;
 import org.fieldfold.scouting.decision.PriceTable;
 import org.fieldfold.source.Span;
 
-/** Writes what a threshold is worth: where one would act at other prices and costs, and how that is worked out. */
+/** Writes what a threshold is worth: where one would act at other prices, and how that is worked out. */
 final class PriceTables {
     private final ContentBase base;
     private final PestEntry entry;
@@ -60,8 +60,8 @@ final class PriceTables {
             rows.add(row);
         }
         String counted = threshold.counted().orElse(entry.names().common());
-        return new Block.Grid(phrases.say("worth.caption", counted, price(terms.value()).unit()), header, rows,
-                List.of(), true, origin);
+        return new Block.Grid(phrases.say("worth.caption", counted, price(terms.value()).unit()), header,
+                rows, List.of(), true, origin);
     }
 
     private Price price(String id) {

@@ -50,7 +50,7 @@ final class PublishedNumber {
         String only = reader.only(threshold.audiences());
         line.plain(only.isEmpty() ? "" : ". " + only + ".");
         if (!threshold.together().isEmpty()) {
-            line.plain(" " + register.say("book.together", String.join(", ",
+            line.plain((only.isEmpty() ? ". " : " ") + register.say("book.together", String.join(", ",
                     threshold.together().stream().map(register::name).toList())));
         }
         return line.runs();

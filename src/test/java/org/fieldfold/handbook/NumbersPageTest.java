@@ -25,8 +25,8 @@ class NumbersPageTest {
     }
 
     /**
-     * 15 clusters, none infested: stop; 3 or more: treat; at 30, treat at 4 (University of Delaware, weekly crop
-     * update 17947; University of Maine, strawberry newsletter 3, 2015).
+     * 15 clusters, none infested: stop; 3 or more: treat; at 30, treat at 4 (University of Delaware, weekly
+     * crop update 17947; University of Maine, strawberry newsletter 3, 2015).
      */
     @Test
     void plantBugPlanBeginsAndEndsAsPublished() {
@@ -42,7 +42,8 @@ class NumbersPageTest {
 
     @Test
     void everyShippedPlanKeepsItsPromise() {
-        long plans = Shipped.BASE.pests().values().stream().flatMap(pest -> pest.value().thresholds().stream())
+        long plans = Shipped.BASE.pests().values().stream()
+                .flatMap(pest -> pest.value().thresholds().stream())
                 .flatMap(threshold -> threshold.stopEarly().stream()).peek(stop -> {
                     SequentialPlan plan = stop.exactPlan();
                     assertTrue(plan.trueAlpha() <= stop.alpha() + SequentialPlan.ALLOWANCE);
