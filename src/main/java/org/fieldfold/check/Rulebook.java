@@ -61,6 +61,7 @@ public final class Rulebook {
             new FigureIncomplete(),
             new RasterTooCoarse(),
             new TextTooLong(),
+            new HardToRead(),
             new PrintedRate(),
             new BrandLikeName(),
             new RevisionDate(),

@@ -28,9 +28,9 @@ public final class WorklistPage {
     private void progress(Worklist worklist) {
         int signed = worklist.entries() - worklist.unsigned();
         String words = signed + " of " + worklist.entries() + " entries are signed";
-        out.open("p").element("strong", words + ". ").empty("meter", "min", "0", "max",
+        out.open("p").element("strong", words + ". ").open("meter", "min", "0", "max",
                 String.valueOf(Math.max(1, worklist.entries())), "value", String.valueOf(signed),
-                "aria-label", words).close().line();
+                "aria-label", words).close().close().line();
     }
 
     private void reviewer(String name, List<Job> jobs) {

@@ -11,7 +11,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import org.fieldfold.edition.Change;
+import org.fieldfold.edition.ChangeGroup;
+import org.fieldfold.edition.Comparison;
+import org.fieldfold.edition.Job;
+import org.fieldfold.edition.WorkReason;
+import org.fieldfold.edition.Worklist;
+import org.fieldfold.entry.Edition;
 import org.fieldfold.report.FitRow;
+import org.fieldfold.report.Reading;
+import org.fieldfold.report.ReadingRow;
 import org.fieldfold.source.Finding;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,6 +38,18 @@ class NuCheckerTest {
         List<HandbookFile> pages = new ArrayList<>(Shipped.pages(Shipped.FILES));
         pages.addAll(Shipped.pages(Shipped.SPANISH));
         pages.add(new HandbookFile("review/index.html", review()));
+        Edition edition = Shipped.BASE.edition().value();
+        Change change = new Change(ChangeGroup.THRESHOLDS, "pests", "x", "a <pest>", "threshold", "", "",
+                List.of(new Change.Part("", Optional.of("3"), Optional.of("2 & more"), "per leaf")));
+        pages.add(new HandbookFile("review/changes.html", ChangesPage.write(edition,
+                Optional.of(new Comparison("2026", "2027", List.of(change))), true)));
+        pages.add(new HandbookFile("review/none.html", ChangesPage.write(edition, Optional.empty(), false)));
+        pages.add(new HandbookFile("review/worklist.html", WorklistPage.write(edition, new Worklist(2027, 2, 1,
+                List.of("avery"), List.of(new Job("x", "a <pest>", "pests/x.yaml", Optional.of("avery"),
+                        Optional.empty(), true, true, List.of(new Job.Why(WorkReason.LABEL, "a & b"))))),
+                false)));
+        pages.add(new HandbookFile("review/reading.html", ReadingPage.write(edition, List.of(new Reading("en",
+                List.of(new ReadingRow("Potato", 3.2, true, "1 of 9")), List.of())), false)));
         for (HandbookFile page : pages) {
             Path file = folder.resolve(page.path());
             Files.createDirectories(file.getParent());

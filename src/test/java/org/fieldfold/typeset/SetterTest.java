@@ -151,6 +151,24 @@ class SetterTest {
     }
 
     @Test
+    void aListThatMayGoIsLeftOutWholeWhereAPanelIsFull() {
+        List<List<Run>> news = List.of(List.of(Run.plain("news1")), List.of(Run.plain("news2")));
+        Block list = new Block.Items(false, news, 0, Samples.span());
+        SetGuide roomy = SETTER.setOn(Samples.guide(entry(list)), Samples.frames(1, 2.75, 8.5));
+        assertTrue(Reading.aloud(roomy).containsAll(List.of("news1", "news2")));
+        boolean whole = false;
+        boolean none = false;
+        for (int sentences = 20; sentences < 60; sentences++) {
+            SetGuide set = SETTER.setOn(Samples.guide(entry(sentences(sentences, ""), list)),
+                    Samples.frames(1, 2.75, 8.5));
+            List<String> aloud = Reading.aloud(set);
+            whole |= aloud.contains("news2");
+            none |= set.findings().isEmpty() && !aloud.contains("news1");
+        }
+        assertTrue(whole && none, "with room it is there, without it is gone and nothing is over");
+    }
+
+    @Test
     void moreEntriesThanPanelsShare() {
         Manuscript guide = Samples.guide(entry(1, sentences(3, "")), entry(2, sentences(4, "")), entry(3,
                 sentences(5, "")));
