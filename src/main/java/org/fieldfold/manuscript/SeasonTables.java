@@ -16,7 +16,7 @@ import org.fieldfold.scouting.season.WaitingTimes;
 
 /** Writes which listed materials still fit before harvest, and which group is kept for which brood. */
 final class SeasonTables {
-    private static final int[] DAYS_BEFORE = {1, 3, 7, 14, 21};
+    private static final int[] DAYS_BEFORE = {1, 3, 7, 14};
     /** Any evening will do: only the distance to harvest counts. */
     private static final LocalDateTime USED = LocalDateTime.of(2000, 7, 1, 20, 0);
 
@@ -32,8 +32,6 @@ final class SeasonTables {
         List<Block> blocks = new ArrayList<>();
         List<ActiveIngredient> materials = materials();
         if (!materials.isEmpty()) {
-            blocks.add(new Block.Paragraph(Line.of().strong(register.say("caution.tier3")).plain(" ")
-                    .plain(register.say("wait.how")).runs(), List.of(), placed.at("controls")));
             blocks.add(waits(materials));
         }
         placed.value().rotation().ifPresent(rotation -> blocks.addAll(rotation(rotation)));
