@@ -37,6 +37,11 @@ public record Threshold(
                 && audiences.equals(other.audiences) && metric != Metric.NONE && other.metric != Metric.NONE;
     }
 
+    /** The readers whose card is shown where one card serves all: the first named, or field growers. */
+    public Audience mainAudience() {
+        return audiences.stream().sorted().findFirst().orElse(Audience.FIELD);
+    }
+
     /**
      * Its figures as scouting computes with them; empty when one that the metric needs is missing or
      * impossible.

@@ -115,7 +115,11 @@ final class BlockMarkup {
     }
 
     private void box(Block.CountBox box) {
-        out.open("div", "class", "card");
+        if (box.counted().isEmpty()) {
+            out.open("div", "class", "card");
+        } else {
+            out.open("div", "class", "card", "data-count", box.counted());
+        }
         out.open("p", "class", "how");
         runs(box.look());
         out.close();

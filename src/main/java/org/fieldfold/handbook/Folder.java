@@ -85,6 +85,11 @@ final class Folder implements Form {
     }
 
     @Override
+    public Optional<String> drawn(String figure) {
+        return drawings.find(figure).map(drawing -> FIGURES + drawing.file());
+    }
+
+    @Override
     public int titleLevel(Page page) {
         return 1;
     }

@@ -27,6 +27,9 @@ interface Form {
     /** Writes a drawing as decoration beside words that say the same. */
     void ornament(Markup out, String figure);
 
+    /** How a script puts the drawing of a figure on a page: a class of the style sheet, or a file. */
+    Optional<String> drawn(String figure);
+
     /** Whether tier 3 waits behind its caution until a box is ticked; elsewhere the caution stands first. */
     boolean gated();
 

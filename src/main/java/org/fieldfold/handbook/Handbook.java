@@ -101,7 +101,8 @@ public final class Handbook {
     }
 
     private String script(ContentBase base, Form form) {
-        return Script.of(new ScriptFacts(base, phrases).of(new SearchPages(base, phrases, book, form)));
+        return Script.of(new ScriptFacts(base, phrases).of(new SearchPages(base, phrases, book, form),
+                new KeyFacts(base, phrases, form), form instanceof OneFile));
     }
 
     private HandbookFile epub(Drawings drawings, Edition edition) {

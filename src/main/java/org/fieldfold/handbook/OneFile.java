@@ -50,6 +50,11 @@ final class OneFile implements Form {
     }
 
     @Override
+    public Optional<String> drawn(String figure) {
+        return drawings.find(figure).map(Drawing::name);
+    }
+
+    @Override
     public boolean gated() {
         return true;
     }
@@ -61,6 +66,7 @@ final class OneFile implements Form {
 
     @Override
     public int titleLevel(Page page) {
-        return page.kind() == Page.Kind.START ? 1 : 2;
+        // one page at a time is on the screen, and each is named by one heading of the first level
+        return 1;
     }
 }

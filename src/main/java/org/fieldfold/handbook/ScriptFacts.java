@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.fieldfold.entry.Contact;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.DegreeDayEvent;
 import org.fieldfold.entry.Edition;
@@ -24,10 +25,20 @@ final class ScriptFacts {
         this.phrases = phrases;
     }
 
-    Map<String, Object> of(SearchPages pages) {
+    Map<String, Object> of(SearchPages pages, KeyFacts key, boolean oneFile) {
         Edition edition = base.edition().value();
         Map<String, Object> facts = new LinkedHashMap<>();
         facts.put("prefix", "fieldfold." + edition.year() + "." + phrases.language() + ".");
+        facts.put("oneFile", oneFile);
+        facts.put("year", edition.year());
+        facts.put("edition", edition.title() + ". " + phrases.say("book.edition.short", edition.year(),
+                phrases.date(edition.validUntil())));
+        facts.put("until", edition.validUntil().toString());
+        facts.put("untilWords", phrases.date(edition.validUntil()));
+        facts.put("offices", offices());
+        facts.put("counts", new CountFacts(base, phrases).all());
+        facts.put("seen", key.entries());
+        facts.put("names", key.names());
         facts.put("words", words());
         facts.put("months", months());
         facts.put("models", models());
@@ -42,6 +53,26 @@ final class ScriptFacts {
         Map<String, String> words = new LinkedHashMap<>(phrases.under("script."));
         words.put("date", phrases.say("date"));
         return words;
+    }
+
+    /** The county offices, then the publisher, who answers for those who chose none. */
+    private List<Map<String, Object>> offices() {
+        List<Map<String, Object>> offices = new ArrayList<>();
+        base.offices().values().forEach(placed -> offices.add(office(placed.value().id(), placed.value().name(),
+                placed.value().county(), placed.value().contact())));
+        Edition edition = base.edition().value();
+        offices.add(office("", edition.publisher(), "", edition.contact()));
+        return offices;
+    }
+
+    private static Map<String, Object> office(String id, String name, String county, Contact contact) {
+        Map<String, Object> said = new LinkedHashMap<>();
+        said.put("id", id);
+        said.put("name", name);
+        said.put("county", county);
+        said.put("phone", contact.phone());
+        said.put("email", contact.email());
+        return said;
     }
 
     private List<String> months() {

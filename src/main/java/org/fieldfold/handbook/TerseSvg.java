@@ -71,7 +71,7 @@ final class TerseSvg {
         String name = name(at);
         out.append('\'');
         if (name.equals("d")) {
-            path(value);
+            path(TersePath.of(value).orElse(value));
         } else if (name.equals("id")) {
             put(shortId(value));
         } else if (value.startsWith("#") && name.endsWith("href")) {

@@ -87,11 +87,18 @@ public sealed interface Block {
      * @param number the number, or a short word where there is none to count
      * @param below the words below it, as in {@code adults}
      * @param stops number of boxes; 0 for none
+     * @param counted entry and threshold, as in {@code leek-moth/leaves}, so that one can count on the card;
+     *     empty where nothing is counted
      */
-    record CountBox(List<Run> look, String above, String number, String below, int stops, Span origin)
-            implements Block {
+    record CountBox(List<Run> look, String above, String number, String below, int stops, String counted,
+            Span origin) implements Block {
         public CountBox {
             look = List.copyOf(look);
+        }
+
+        /** A box of the same shape that nobody counts on. */
+        public CountBox(List<Run> look, String above, String number, String below, int stops, Span origin) {
+            this(look, above, number, below, stops, "", origin);
         }
     }
 

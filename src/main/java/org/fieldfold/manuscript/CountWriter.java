@@ -135,7 +135,7 @@ final class CountWriter {
         threshold.note().ifPresent(note -> line.sentence(reader.read(note)));
         int boxes = card.stops() > 1 && card.stops() <= 12 ? card.stops() : 0;
         return new Block.CountBox(line.runs(), reader.say("act-at"), String.valueOf(card.actAt()),
-                below(threshold, card), boxes, at(threshold, "value"));
+                below(threshold, card), boxes, entry.id() + "/" + threshold.id(), at(threshold, "value"));
     }
 
     private String what(Threshold threshold, CountCard card, Monitoring look) {

@@ -67,6 +67,7 @@ public final class HandbookWriter {
         pages.add(new ReckonerPage(register).page());
         pages.add(new FieldPages(register).walks());
         pages.add(new FieldPages(register).catchTest());
+        pages.add(new NotesPage(register).page());
         pages.add(reference.materials());
         pages.add(reference.cautions());
         pages.add(reference.sources());

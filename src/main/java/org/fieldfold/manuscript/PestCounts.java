@@ -126,7 +126,7 @@ final class PestCounts {
 
     /** The readers whose card is printed: the first that a threshold names, or field growers. */
     static Audience audience(Threshold threshold) {
-        return threshold.audiences().stream().sorted().findFirst().orElse(Audience.FIELD);
+        return threshold.mainAudience();
     }
 
     private CountWriter cards(Threshold threshold) {

@@ -24,6 +24,7 @@ final class Places {
     static final String RECKONERS = "at:reckoners";
     static final String WALKS = "at:walks";
     static final String CATCH_TEST = "at:catch-test";
+    static final String NOTES = "at:notes";
     static final String OFFICES = "at:offices";
 
     private Places() {

@@ -85,8 +85,8 @@ final class StartPage {
                 .add(Run.plain(chapter.value().title()).to(Places.to(Places.chapter(chapter.value().id())))));
         rest.add(new Block.Fact(register.say("book.chapters"), chapters.runs()));
         Line reference = Line.of();
-        for (String page : List.of(Places.RECKONERS, Places.WALKS, Places.CATCH_TEST, Places.MATERIALS,
-                Places.CAUTIONS, Places.SOURCES, Places.OFFICES)) {
+        for (String page : List.of(Places.RECKONERS, Places.NOTES, Places.WALKS, Places.CATCH_TEST,
+                Places.MATERIALS, Places.CAUTIONS, Places.SOURCES, Places.OFFICES)) {
             reference.plain(reference.isEmpty() ? "" : " · ").add(Run.plain(register.say("book.page."
                     + page.substring(page.indexOf(':') + 1))).to(Places.to(page)));
         }

@@ -95,6 +95,12 @@ final class Phone implements AutoCloseable {
                 .orElseThrow(() -> new AssertionError("nothing to be seen of " + selector));
     }
 
+    /** Taps it where it stands in the middle of the screen, clear of the bar. */
+    void tap(WebElement target) {
+        driver.executeScript("arguments[0].scrollIntoView({block:'center'})", target);
+        target.click();
+    }
+
     void type(CharSequence... keys) {
         driver.switchTo().activeElement().sendKeys(keys);
     }

@@ -8,6 +8,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -67,7 +69,7 @@ class PhoneTest {
         phone.go(one, "");
         phone.type("/");
         phone.type("Píeris");
-        assertTrue(phone.text("#found-0").toLowerCase(java.util.Locale.ROOT).contains("cabbageworm"));
+        assertTrue(phone.text("#found-0").toLowerCase(Locale.ROOT).contains("cabbageworm"));
         phone.press(Keys.ESCAPE);
         phone.type("holes cabbage");
         assertTrue(phone.all("#found [role=option]").size() > 1);
@@ -83,5 +85,206 @@ class PhoneTest {
         phone.type("leek moth");
         phone.press(Keys.ENTER);
         assertTrue(phone.driver().getCurrentUrl().endsWith("handbook/en/leek-moth.html"));
+    }
+
+    /** A tap, where the thumb would put it. */
+    private static void tap(String selector, String words) {
+        phone.tap(phone.all(selector).stream().filter(one -> one.isDisplayed() && one.getText().toLowerCase(Locale.ROOT)
+                .contains(words.toLowerCase(Locale.ROOT))).findFirst()
+                .orElseThrow(() -> new AssertionError("no '" + words + "' among " + selector + ": "
+                        + phone.all(selector).stream().map(one -> one.getText()).toList())));
+    }
+
+    @Test
+    void holesInCabbageLeadToACountADecisionAndTheFirstTier() {
+        phone.go(one, "#look");
+        tap(".key button", "Cabbage");
+        tap(".key button", "Leaf");
+        tap(".key button", "holes");
+        assertTrue(phone.text(".key").contains("A friend, leave it:"), phone.text(".key"));
+        assertTrue(phone.text(".key").contains("Not this:"), phone.text(".key"));
+        tap(".key a.tile", "Imported cabbageworm");
+        assertTrue(phone.driver().getCurrentUrl().endsWith("#imported-cabbageworm"));
+        String page = "#imported-cabbageworm ";
+        phone.tap(phone.seen(page + ".begin"));
+        int act = Integer.parseInt(phone.text(page + ".card[data-count] .act b"));
+        assertTrue(phone.text(page + ".advice").startsWith("Keep counting"), phone.text(page + ".advice"));
+        for (int i = 0; i < act; i++) {
+            if (!phone.find(page + ".plus").isEnabled()) {
+                tap(page + ".more button", "Next");
+            }
+            phone.tap(phone.find(page + ".plus"));
+        }
+        assertTrue(phone.text(page + ".advice").startsWith("Act now"), phone.text(page + ".advice"));
+        assertEquals(String.valueOf(act), phone.text(page + ".total b"));
+        tap(page + ".more button", "Undo");
+        assertEquals(String.valueOf(act - 1), phone.text(page + ".total b"));
+        assertTrue(phone.text(page + ".advice").startsWith("Keep counting"));
+        phone.tap(phone.find(page + ".plus"));
+        List<String> ways = phone.all(page + ".after .way").stream().map(way -> way.getText()).toList();
+        assertTrue(ways.get(0).startsWith("1 Cultural"), ways.toString());
+        assertTrue(ways.get(ways.size() - 1).contains("read its caution first"), ways.toString());
+        tap(page + ".after .way", "1 Cultural");
+        assertTrue(phone.find(page + ".tier1").isDisplayed());
+        assertFalse(phone.find(page + ".tier3 .measures").isDisplayed());
+    }
+
+    @Test
+    void aCountBelowTheNumberIsLookedAtAgainAndOutlivesAReload() {
+        phone.go(one, "#colorado-potato-beetle");
+        String page = "#colorado-potato-beetle ";
+        phone.tap(phone.seen(page + ".begin"));
+        phone.tap(phone.find(page + ".counter .plus"));
+        phone.driver().navigate().refresh();
+        assertEquals("Go on counting", phone.seen(page + ".begin").getText());
+        phone.tap(phone.seen(page + ".begin"));
+        assertEquals("1", phone.text(page + ".counter .total b"));
+        while (phone.text(page + ".advice").startsWith("Keep counting")) {
+            phone.tap(phone.all(page + ".counter .more button").get(1));
+        }
+        assertTrue(phone.text(page + ".advice").startsWith("Look again on "), phone.text(page + ".advice"));
+        tap(page + ".counter .more button", "Start again");
+        assertEquals("0", phone.text(page + ".counter .total b"));
+    }
+
+    @Test
+    void notesOutliveAReloadAndAreGoneWhenErased() {
+        phone.go(one, "#notes");
+        phone.find("#note-name").sendKeys("Slugs");
+        phone.find("#note-text").sendKeys("12 under 6 boards <b>");
+        phone.find("#note-place").sendKeys("north bed");
+        tap(".p-notes form button", "Keep this note");
+        phone.driver().navigate().refresh();
+        assertTrue(phone.text(".notes").contains("Slugs · 12 under 6 boards <b> · north bed"), phone.text(".notes"));
+        assertEquals(List.of("fieldfold.2027.en."), ((List<?>) phone.run("return Object.keys(localStorage)")).stream()
+                .map(key -> String.valueOf(key).replaceAll("[^.]*$", "")).map(key -> key.replaceAll(
+                        "^(fieldfold\\.2027\\.en\\.).*", "$1")).distinct().toList());
+        tap(".notes button", "Erase");
+        assertEquals("", phone.text(".notes"));
+        phone.driver().navigate().refresh();
+        assertEquals(0, phone.all(".notes li").size());
+    }
+
+    @Test
+    void theRequestGoesToTheOfficeThatWasChosenByTheReadersOwnHand() {
+        phone.go(one, "#notes");
+        new org.openqa.selenium.support.ui.Select(phone.find("#my-office")).selectByIndex(0);
+        phone.find("#ask-crop").sendKeys("cabbage");
+        String write = phone.find(".p-request .way[href^=mailto]").getAttribute("href");
+        String office = Shipped.BASE.offices().values().iterator().next().value().contact().email();
+        assertTrue(write.startsWith("mailto:" + office) && write.contains("cabbage"), write);
+        assertTrue(phone.find(".p-request .way[href^=sms]").getAttribute("href").contains("cabbage"));
+        phone.driver().navigate().refresh();
+        assertTrue(phone.find(".p-request .way[href^=mailto]").getAttribute("href").contains(office));
+    }
+
+    @Test
+    void pastItsDayEveryPageSaysSoAndHidesNothing() {
+        Object script = phone.tell("Page.addScriptToEvaluateOnNewDocument", Map.of("source",
+                "(function(){const Real=Date,day=new Real(2028,1,1,12).getTime();window.Date=class extends Real{"
+                + "constructor(...a){if(a.length){super(...a)}else{super(day)}}static now(){return day}}})()"))
+                .get("identifier");
+        try {
+            phone.go(one, "#leek-moth");
+            assertEquals(phone.all(".page").size(), phone.all(".page > .expired").size());
+            String said = phone.text("#leek-moth .expired");
+            assertTrue(said.contains("held until January 31, 2028") && said.contains("555-"), said);
+            assertTrue(phone.find("#leek-moth .title").isDisplayed());
+            assertTrue(phone.all("#leek-moth .tier").size() > 0);
+        } finally {
+            phone.tell("Page.removeScriptToEvaluateOnNewDocument", Map.of("identifier", script));
+        }
+        phone.go(one, "#leek-moth");
+        assertEquals(0, phone.all(".expired").size());
+    }
+
+    @Test
+    void goesOnWhereItWasAndKeepsPages() {
+        phone.go(one, "#leek-moth");
+        tap("#leek-moth > .more button", "Keep this page");
+        phone.go(one, "");
+        assertTrue(phone.text(".resume").startsWith("Go on: Leek moth") || phone.text(".resume")
+                .toLowerCase(Locale.ROOT).contains("leek moth"), phone.text(".resume"));
+        assertTrue(phone.find(".p-contents a[aria-current=page]").getText().toLowerCase(Locale.ROOT)
+                .contains("leek moth"));
+        phone.tap(phone.find(".kept .way"));
+        assertTrue(phone.driver().getCurrentUrl().endsWith("#leek-moth"));
+    }
+
+    @Test
+    void withoutScriptTheSameWayIsReadByLinksAlone() {
+        phone.tell("Emulation.setScriptExecutionDisabled", Map.of("value", true));
+        try {
+            phone.go(one, "");
+            tap(".doors a, .tiles a", "What do you see?");
+            tap("#look .tile", "Leaf");
+            tap("#part-leaf .tile", "Imported cabbageworm");
+            assertTrue(phone.find("#imported-cabbageworm .title").isDisplayed());
+            assertTrue(phone.find("#imported-cabbageworm .card .act b").isDisplayed());
+            assertTrue(phone.find("#imported-cabbageworm .tier1").isDisplayed());
+            assertTrue(phone.text("#imported-cabbageworm .head").contains("until January 31, 2028"));
+            assertEquals(0, phone.all("button, .finder, form, .begin").size());
+            phone.go(one, "#reckoners");
+            assertTrue(phone.find("#reckoners .p-recount table").isDisplayed());
+        } finally {
+            phone.tell("Emulation.setScriptExecutionDisabled", Map.of("value", false));
+        }
+    }
+
+    @Test
+    void keysAloneReachAnEntryAndItsCount() {
+        phone.go(one, "");
+        phone.type("/");
+        phone.type("potato beetle", Keys.ARROW_DOWN, Keys.ENTER);
+        for (int i = 0; i < 60 && !"begin".equals(phone.run("return document.activeElement.className")); i++) {
+            phone.press(Keys.TAB);
+        }
+        assertEquals("begin", phone.run("return document.activeElement.className"));
+        phone.press(Keys.ENTER);
+        for (int i = 0; i < 10 && !"plus".equals(phone.run("return document.activeElement.className")); i++) {
+            phone.press(Keys.TAB);
+        }
+        phone.press(Keys.SPACE);
+        assertEquals("1", phone.text("#colorado-potato-beetle .counter .total b"));
+        phone.run("localStorage.clear()");
+    }
+
+    @Test
+    void everyTargetOfTheScriptIsLargeEnoughForAThumb() {
+        phone.go(one, "#colorado-potato-beetle");
+        phone.tap(phone.seen("#colorado-potato-beetle .begin"));
+        for (String small : List.of("button", "input:not([type=checkbox])", "select", ".way")) {
+            phone.all(small).stream().filter(one -> one.isDisplayed()).forEach(one -> assertTrue(
+                    one.getSize().height >= 44 && one.getSize().width >= 44,
+                    small + " '" + one.getText() + "' is " + one.getSize()));
+        }
+        phone.run("localStorage.clear()");
+    }
+
+    /** axe-core's rules, which follow WCAG 2.2: by day, by night, and as it stands without script. */
+    @Test
+    void axeFindsNothing() {
+        for (String scheme : List.of("light", "dark")) {
+            phone.tell("Emulation.setEmulatedMedia", Map.of("features",
+                    List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+            for (String place : List.of("", "#look", "#colorado-potato-beetle", "#reckoners", "#notes", "#count")) {
+                phone.go(one, place);
+                phone.all(place + " .begin").stream().filter(one -> one.isDisplayed()).limit(1).forEach(phone::tap);
+                assertClean(place + " " + scheme);
+            }
+        }
+        phone.run("localStorage.clear()");
+        phone.go(one, "");
+        phone.run("document.querySelectorAll('button,.finder,form,.counter,.key,.more').forEach(e=>e.remove())");
+        assertClean("stripped");
+        phone.tell("Emulation.setEmulatedMedia", Map.of("features", List.of()));
+    }
+
+    private static void assertClean(String where) {
+        phone.run("document.querySelectorAll('details').forEach(d=>d.open=true);"
+                + "document.querySelectorAll('.page').forEach(p=>p.style.contentVisibility='visible')");
+        var found = new com.deque.html.axecore.selenium.AxeBuilder().analyze(phone.driver()).getViolations();
+        assertEquals(List.of(), found.stream().map(rule -> where + ": " + rule.getId() + " "
+                + rule.getNodes().stream().limit(3).map(node -> String.valueOf(node.getHtml())).toList()).toList());
     }
 }

@@ -15,5 +15,12 @@ whenRead(function () {
     all('.bar').forEach(function (bar) {
         bar.appendChild(button(say('bar.find'), enterSearch, { 'class': 'to-find' }));
     });
+    addAge();
+    addCounters();
+    addKey();
+    addNotes();
+    addOffice();
+    addFeedback();
+    addMemory();
     addReckoners();
 });
