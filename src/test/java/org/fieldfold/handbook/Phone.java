@@ -7,6 +7,8 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.fieldfold.Outside;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
@@ -19,6 +21,9 @@ import org.openqa.selenium.logging.LoggingPreferences;
 
 /** A telephone of 390 by 844 points with touch and without a network, as Chromium plays it. */
 final class Phone implements AutoCloseable {
+    /** Kept, or else what it was told is forgotten with it. */
+    private static final Logger SELENIUM = Logger.getLogger("org.openqa.selenium");
+
     private final Path profile;
     private final ChromeDriver driver;
 
@@ -29,7 +34,7 @@ final class Phone implements AutoCloseable {
 
     static Phone open() throws IOException {
         // it warns that it does not know the newest browser's own protocol, which is asked here by name
-        java.util.logging.Logger.getLogger("org.openqa.selenium").setLevel(java.util.logging.Level.SEVERE);
+        SELENIUM.setLevel(Level.SEVERE);
         Outside.need("chromium");
         Outside.need("chromedriver");
         Path profile = Files.createTempDirectory("fieldfold-phone");
@@ -39,8 +44,8 @@ final class Phone implements AutoCloseable {
                 "--disable-background-networking", "--disable-component-update", "--disable-sync",
                 "--user-data-dir=" + profile);
         LoggingPreferences logs = new LoggingPreferences();
-        logs.enable(LogType.PERFORMANCE, java.util.logging.Level.ALL);
-        logs.enable(LogType.BROWSER, java.util.logging.Level.ALL);
+        logs.enable(LogType.PERFORMANCE, Level.ALL);
+        logs.enable(LogType.BROWSER, Level.ALL);
         options.setCapability("goog:loggingPrefs", logs);
         ChromeDriver driver = new ChromeDriver(new ChromeDriverService.Builder()
                 .usingDriverExecutable(Path.of("/usr/bin/chromedriver").toFile()).usingAnyFreePort()

@@ -117,7 +117,7 @@ function addKey() {
                 show(true);
             }, { 'aria-label': say('key.back', word) }));
         });
-        const question = make('h3', { tabindex: '-1' }, say('key.' + ['crop', 'part', chosen[1] === 'animal' ? 'stage' : 'sign',
+        const question = make('h2', { tabindex: '-1' }, say('key.' + ['crop', 'part', chosen[1] === 'animal' ? 'stage' : 'sign',
             'found'][chosen.length]));
         if (chosen.length > 0) {
             box.appendChild(path);
@@ -137,5 +137,5 @@ function addKey() {
     }
 
     show(false);
-    top.insertBefore(make('h3', {}, say('key.else')), box.nextSibling);
+    top.insertBefore(make('h2', {}, say('key.else')), box.nextSibling);
 }
