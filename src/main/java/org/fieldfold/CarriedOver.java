@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.fieldfold.edition.Change;
 import org.fieldfold.edition.Ledger;
+import org.fieldfold.edition.Snapshot;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.Reviewed;
@@ -19,11 +20,14 @@ final class CarriedOver {
     static List<Finding> findings(ContentBase base, Ledgers ledgers) {
         List<Finding> findings = new ArrayList<>();
         Optional<Ledger> last = ledgers.before(base.edition().value().year());
-        for (Placed<? extends Reviewed> entry : base.reviewed()) {
-            if (entry.value().carriedOver().orElse(false)) {
+        List<Placed<? extends Reviewed>> carried = base.reviewed().stream()
+                .filter(entry -> entry.value().carriedOver().orElse(false)).toList();
+        if (!carried.isEmpty()) {
+            Snapshot now = Snapshot.of(base);
+            for (Placed<? extends Reviewed> entry : carried) {
                 String id = entry.value().id();
                 String found = last.isEmpty() ? "no edition before this one"
-                        : Signing.changed(base, last.get(), id).stream().map(Change::what)
+                        : Signing.changed(now, last.get(), id).stream().map(Change::what)
                                 .collect(Collectors.joining("; "));
                 if (!found.isEmpty()) {
                     findings.add(Finding.error(entry.at("carried-over"), "carried-over-changed",

@@ -13,6 +13,7 @@ import org.fieldfold.content.InPlace;
 import org.fieldfold.content.Nearest;
 import org.fieldfold.edition.Change;
 import org.fieldfold.edition.Comparison;
+import org.fieldfold.edition.Fact;
 import org.fieldfold.edition.Ledger;
 import org.fieldfold.edition.Snapshot;
 import org.fieldfold.entry.ContentBase;
@@ -26,6 +27,8 @@ public final class Signing {
     private final Compiler.Checked checked;
     private final ContentBase base;
     private final Edition edition;
+    /** Made when somebody states that an entry is unchanged. */
+    private Optional<Snapshot> now = Optional.empty();
 
     private Signing(Path content, Compiler.Checked checked) throws Editions.Refused {
         this.content = content;
@@ -94,12 +97,19 @@ public final class Signing {
         return content.resolve(folder).resolve(id + ".yaml");
     }
 
+    private Snapshot now() {
+        if (now.isEmpty()) {
+            now = Optional.of(Snapshot.of(base));
+        }
+        return now.get();
+    }
+
     /** 'Carried over unchanged' is a statement: it is only taken when it is true. */
     private void isUnchanged(String id) throws Editions.Refused {
         Ledger last = checked.ledgers().before(edition.year()).orElseThrow(() -> new Editions.Refused(
                 "expected an edition issued before " + edition.year() + " to carry '" + id
                 + "' over from, found none"));
-        List<Change> changes = changed(base, last, id);
+        List<Change> changes = changed(now(), last, id);
         if (!changes.isEmpty()) {
             throw new Editions.Refused("expected '" + id + "' unchanged since edition " + last.year()
                     + ", found " + changes.stream().map(Change::what).collect(Collectors.joining("; "))
@@ -107,11 +117,17 @@ public final class Signing {
         }
     }
 
-    /** What of one entry differs from a ledger. */
-    static List<Change> changed(ContentBase base, Ledger last, String id) {
-        return Comparison.of("", last.facts(), "", Snapshot.of(base)).changes().stream()
-                .filter(change -> change.id().equals(id)
-                        && List.of("pests", "enemies", "practices").contains(change.kind())).toList();
+    /** What of one entry differs from a ledger; the whole bases are compared only where something does. */
+    static List<Change> changed(Snapshot now, Ledger last, String id) {
+        for (String kind : List.of("pests", "enemies", "practices")) {
+            Optional<Snapshot.Known> is = now.get(kind, id);
+            Optional<Fact.Group> was = last.facts().get(kind, id).map(Snapshot.Known::facts);
+            if (is.isPresent() && !was.equals(is.map(Snapshot.Known::facts))) {
+                return Comparison.of("", last.facts(), "", now).changes().stream()
+                        .filter(change -> change.id().equals(id) && change.kind().equals(kind)).toList();
+            }
+        }
+        return List.of();
     }
 
     private Path write(String id, String by, boolean carriedOver,

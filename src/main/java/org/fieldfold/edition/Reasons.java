@@ -2,6 +2,7 @@ package org.fieldfold.edition;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -43,8 +44,24 @@ final class Reasons {
     Reasons(ContentBase base, List<Finding> all) {
         this.base = base;
         this.edition = base.edition().value();
-        all.forEach(finding -> entry(finding).ifPresent(id ->
+        all.forEach(finding -> entries(finding).forEach(id ->
                 findings.computeIfAbsent(id, none -> new ArrayList<>()).add(finding)));
+    }
+
+    /** The entries that a finding is about: of its file, of its figure, or those that lean on its price. */
+    private Collection<String> entries(Finding finding) {
+        return finding.span().file().path().endsWith("/prices.yaml") ? ofPrice(finding)
+                : entry(finding).stream().toList();
+    }
+
+    private List<String> ofPrice(Finding finding) {
+        List<String> prices = base.prices().values().stream().filter(price -> price.at().start()
+                <= finding.span().start() && finding.span().start() <= price.at().end())
+                .map(price -> price.value().id()).toList();
+        return base.pests().values().stream().map(Placed::value).filter(pest -> pest.thresholds().stream()
+                .flatMap(threshold -> threshold.injuryLevel().stream())
+                .anyMatch(terms -> prices.contains(terms.cost()) || prices.contains(terms.value())))
+                .map(PestEntry::id).toList();
     }
 
     private Optional<String> entry(Finding finding) {
@@ -83,8 +100,10 @@ final class Reasons {
         WorkReason reason = WorkReason.of(finding.rule(), finding.severity() == Severity.ERROR);
         boolean telling = reason != WorkReason.FINDING || finding.severity() != Severity.INFO;
         if (telling && !OF_AGE.contains(finding.rule())) {
-            why.add(new Job.Why(reason, "line " + finding.span().line() + ", " + finding.message() + " ["
-                    + finding.rule() + "]"));
+            String path = finding.span().file().path();
+            String file = ENTRY_FILE.matcher(path).find() ? "" : path.substring(path.lastIndexOf('/') + 1) + " ";
+            why.add(new Job.Why(reason, file + "line " + finding.span().line() + ", " + finding.message()
+                    + " [" + finding.rule() + "]"));
         }
     }
 

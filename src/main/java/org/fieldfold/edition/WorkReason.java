@@ -7,7 +7,7 @@ public enum WorkReason {
     ERROR("an error stands"),
     SHORT("left short by a material"),
     LABEL("label not checked this winter"),
-    PRICE("price moved the threshold"),
+    PRICE("price behind the threshold"),
     SUPERSEDED("source superseded"),
     FINDING("a finding is open"),
     ASKED("asked for by an office"),
@@ -27,7 +27,7 @@ public enum WorkReason {
 
     /** The reason that a finding gives. */
     static WorkReason of(String rule, boolean error) {
-        return rule.startsWith("price") ? PRICE
+        return rule.startsWith("price") || rule.startsWith("injury-level") ? PRICE
                 : rule.startsWith("translation") ? TRANSLATION
                 : rule.startsWith("figure") || rule.startsWith("release") ? FIGURE
                 : rule.startsWith("material-left") || rule.startsWith("material-withdrawn") ? SHORT
