@@ -62,6 +62,9 @@ final class TranslationReading {
                         + ScalarReading.shown(inner.value()), "write it on one line or behind '|'"));
             }
         }
+        if (!(pair.value() instanceof YamlNode.Pairs)) {
+            return Optional.empty();
+        }
         YamlNode.Scalar of = given.get("of");
         YamlNode.Scalar text = given.get("text");
         if (of == null || of.isNothing()) {
