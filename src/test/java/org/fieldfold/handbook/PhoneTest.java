@@ -87,6 +87,54 @@ class PhoneTest {
         assertTrue(phone.driver().getCurrentUrl().endsWith("handbook/en/leek-moth.html"));
     }
 
+    /** One file of cases, written by the compiler (ReckonerCasesTest): the script answers the same to 1e-9. */
+    @Test
+    void theScriptReckonsAsTheCompilerDoes() throws IOException {
+        phone.go(one, "");
+        String cases = Files.readString(ReckonerCasesTest.FILE);
+        Object wrong = phone.run(Script.pieces(List.of("warmth", "field", "count")) + """
+                function wall(day) {
+                    const two = n => ('0' + n).slice(-2);
+                    return day.getFullYear() + '-' + two(day.getMonth() + 1) + '-' + two(day.getDate()) + 'T'
+                        + two(day.getHours()) + ':' + two(day.getMinutes());
+                }
+                const ask = {
+                    warmth: degreeDays, recount: recount, border: borderFor,
+                    cover: (shape, width, more, ...rest) => tunnel(bow(shape, width, more), ...rest),
+                    waiting: (finished, a, b, c, d) => {
+                        const open = opens(new Date(finished), [a, b], [c, d]);
+                        return open.entry.concat(open.harvest).map(wall);
+                    },
+                    plan: (each, plan, done, total) => verdict({each: each, plan: plan}, done, total)
+                };
+                function same(found, wanted) {
+                    if (typeof wanted === 'number') {
+                        return Math.abs(found - wanted) <= 1e-9 * Math.max(1, Math.abs(wanted));
+                    }
+                    if (wanted !== null && typeof wanted === 'object') {
+                        return Object.keys(wanted).every(key => same(found[key], wanted[key]));
+                    }
+                    return wanted === null ? found === null : String(found) === wanted;
+                }
+                const all = JSON.parse(arguments[0]);
+                const seen = {};
+                all.forEach(one => { seen[one.name] = true; });
+                return Object.keys(seen).sort().join() + ': ' + JSON.stringify(all.filter(one =>
+                    !same(ask[one.name](...one.asked), one.answered)).map(one =>
+                        [one, ask[one.name](...one.asked)]).slice(0, 5));
+                """, cases);
+        assertEquals("border,cover,plan,recount,waiting,warmth: []", wrong);
+    }
+
+    @Test
+    void theScriptFoldsWordsAsTheCompilerDoes() throws IOException {
+        phone.go(one, "");
+        for (String[] pair : FoldedTest.cases()) {
+            assertEquals(pair[1], phone.run(Script.pieces(List.of("fold"))
+                    + "return tokens(arguments[0]).join(' ');", pair[0]), pair[0]);
+        }
+    }
+
     /** A tap, where the thumb would put it. */
     private static void tap(String selector, String words) {
         phone.tap(phone.all(selector).stream().filter(one -> one.isDisplayed() && one.getText().toLowerCase(Locale.ROOT)
