@@ -3,6 +3,7 @@ package org.fieldfold.handbook;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A drawing as it may stand between double quotes in a style sheet inside a page: percent-encoded where it
@@ -13,11 +14,13 @@ final class TerseSvg {
     private final String svg;
     private final StringBuilder out;
     private final Map<String, String> ids = new HashMap<>();
+    private final Optional<DrawingGrid> grid;
     private int at;
 
     TerseSvg(String svg) {
         this.svg = svg.strip();
         this.out = new StringBuilder(svg.length() + svg.length() / 8);
+        this.grid = DrawingGrid.of(this.svg);
     }
 
     String encoded() {
@@ -67,11 +70,13 @@ final class TerseSvg {
         if (end < 0) {
             end = svg.length();
         }
-        String value = svg.substring(at + 1, end);
         String name = name(at);
+        String drawn = svg.substring(at + 1, end);
+        String value = grid.map(found -> found.value(name, drawn)).orElse(drawn);
         out.append('\'');
         if (name.equals("d")) {
-            path(TersePath.of(value).orElse(value));
+            String bent = TersePath.of(drawn).orElse(drawn);
+            grid.flatMap(found -> found.path(bent)).ifPresentOrElse(this::put, () -> path(bent));
         } else if (name.equals("id")) {
             put(shortId(value));
         } else if (value.startsWith("#") && name.endsWith("href")) {
