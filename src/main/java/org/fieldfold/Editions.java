@@ -70,7 +70,8 @@ public final class Editions {
         return text.replaceAll("(?<![0-9])" + from + "(?![0-9])", String.valueOf(to));
     }
 
-    private static List<String> edit(Path file, SortedMap<String, String> values) throws IOException, Refused {
+    private static List<String> edit(Path file,
+            SortedMap<String, String> values) throws IOException, Refused {
         List<String> lines = new ArrayList<>();
         try {
             InPlace text = InPlace.of(file.getFileName().toString(), Files.readAllBytes(file));
@@ -151,8 +152,8 @@ public final class Editions {
     }
 
     static ContentBase base(Compiler.Checked checked) throws Refused {
-        return checked.base().orElseThrow(() -> new Refused("expected an edition.yaml that can be read, found "
-                + checked.findings().stream().findFirst().map(finding -> finding.message()).orElse("none")
+        return checked.base().orElseThrow(() -> new Refused("expected an edition.yaml that can be read, "
+                + "found " + checked.findings().stream().findFirst().map(finding -> finding.message()).orElse("none")
                 + "; 'fieldfold check' says more"));
     }
 }

@@ -36,7 +36,8 @@ record Ledgers(Path folder, SortedMap<Integer, Ledger> byYear, List<Finding> fin
         SortedMap<Integer, Ledger> byYear = new TreeMap<>();
         List<Finding> findings = new ArrayList<>();
         if (Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
-            try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, "[0-9][0-9][0-9][0-9].json")) {
+            try (DirectoryStream<Path> files =
+                    Files.newDirectoryStream(folder, "[0-9][0-9][0-9][0-9].json")) {
                 for (Path file : files) {
                     read(file, byYear, findings);
                 }

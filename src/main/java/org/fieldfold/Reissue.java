@@ -45,8 +45,8 @@ final class Reissue {
     }
 
     private static Finding finding(Span place, int year, Ledger ledger, String found) {
-        return Finding.error(place, "issued-facts-differ", "expected edition " + year + " as it was issued on "
-                + ledger.issuedOn() + ", found " + found, "put it back, or open the next edition with "
+        return Finding.error(place, "issued-facts-differ", "expected edition " + year
+                + " as it was issued on " + ledger.issuedOn() + ", found " + found, "put it back, or open the next edition with "
                 + "'fieldfold edition open " + (year + 1) + "' and change it there");
     }
 
@@ -79,7 +79,8 @@ final class Reissue {
         }
         if (proof) {
             return List.of(Finding.error(place, "issued-bytes-differ", "expected edition " + year
-                    + " as it was issued, found a proof of it", "leave out --proof, or open the next edition"));
+                    + " as it was issued, found a proof of it",
+                    "leave out --proof, or open the next edition"));
         }
         List<String> differ = differing(issued.get().outputs(), hashes(files));
         String version = issued.get().version();

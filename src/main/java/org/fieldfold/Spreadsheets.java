@@ -19,7 +19,8 @@ public final class Spreadsheets {
     /** Writes a table. */
     public static void export(Path content, TableKind kind, Path file) throws IOException, Editions.Refused {
         try {
-            String csv = Tables.export(content, Editions.base(Compiler.check(content, Optional.empty())), kind);
+            String csv = Tables.export(content,
+                    Editions.base(Compiler.check(content, Optional.empty())), kind);
             WholeFile.write(file, csv.getBytes(StandardCharsets.UTF_8));
         } catch (EditRefused refused) {
             throw new Editions.Refused(refused.getMessage());

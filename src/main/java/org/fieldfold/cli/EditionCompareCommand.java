@@ -19,7 +19,8 @@ final class EditionCompareCommand implements Callable<Integer> {
 
     private final Terminal terminal;
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "FROM", description = "the older edition, as in 2026")
+    @Parameters(index = "0", arity = "0..1", paramLabel = "FROM",
+            description = "the older edition, as in 2026")
     private Optional<Integer> from = Optional.empty();
 
     @Parameters(index = "1", arity = "0..1", paramLabel = "TO",

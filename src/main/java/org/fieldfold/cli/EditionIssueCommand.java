@@ -49,8 +49,8 @@ final class EditionIssueCommand implements Callable<Integer> {
         terminal.out().println(issued.built().files() + " files in " + issued.built().folder().get());
         terminal.out().println("ledger " + issued.ledger().get());
         terminal.out().println("seal   " + issued.seal());
-        terminal.out().println("Keep the seal where others have it too: it shows later that the ledger is the "
-                + "one of today.");
+        terminal.out().println("Keep the seal where others have it too: it shows later that the ledger is "
+                + "the one of today.");
         return 0;
     }
 }

@@ -66,8 +66,8 @@ public final class InPlace {
     public InPlace set(String value, Object... path) throws EditRefused {
         List<Object> steps = List.of(path);
         YamlNode.Scalar old = (YamlNode.Scalar) at(steps).filter(YamlNode.Scalar.class::isInstance)
-                .orElseThrow(() -> new EditRefused("expected a single value at " + shown(steps) + " in " + file
-                        + ", found none"));
+                .orElseThrow(() -> new EditRefused("expected a single value at " + shown(steps)
+                        + " in " + file + ", found none"));
         if (old.value().equals(value)) {
             return this;
         }

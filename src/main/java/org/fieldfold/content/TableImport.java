@@ -18,7 +18,7 @@ import org.fieldfold.report.CsvReading;
 import org.fieldfold.source.SourceFile;
 import org.fieldfold.source.Span;
 
-/** Brings a table back from a spreadsheet: what differs is put into the files, and what is not understood is not. */
+/** Brings a table back from a spreadsheet: what differs goes into the files, what is not understood does not. */
 final class TableImport {
     private final Table table;
     private final CsvReading csv;
@@ -130,7 +130,7 @@ final class TableImport {
         }
     }
 
-    /** What a cell stands for: line ends as in the files, and a decimal comma where commas do not divide cells. */
+    /** What a cell stands for: line ends as in the files, a decimal comma where commas divide no cells. */
     private String meant(String cell, Shape shape) {
         String value = Csv.meant(cell.replace("\r\n", "\n").replace('\r', '\n')).strip();
         boolean number = shape == Shape.Plain.NUMBER || shape == Shape.Plain.INTEGER;

@@ -166,7 +166,8 @@ final class ChangeWriting {
         }
         return switch (key) {
             case "controls" -> item.word("tier").equals(Optional.of("3"))
-                    ? FactWords.pocket(item, "when").orElse("") : FactWords.pocket(item, "measure").orElse("");
+                    ? FactWords.pocket(item, "when").orElse("")
+                    : FactWords.pocket(item, "measure").orElse("");
             default -> words.value(key, item.without("id"));
         };
     }

@@ -27,6 +27,7 @@ public final class Due {
 
     /** All entries that are due. */
     public static List<? extends Placed<? extends Reviewed>> in(ContentBase base) {
-        return base.reviewed().stream().filter(entry -> isDue(entry.value(), base.edition().value())).toList();
+        Edition edition = base.edition().value();
+        return base.reviewed().stream().filter(entry -> isDue(entry.value(), edition)).toList();
     }
 }

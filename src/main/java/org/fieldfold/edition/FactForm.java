@@ -119,11 +119,11 @@ final class FactForm {
         return group.isEmpty() ? Optional.empty() : Optional.of(new Fact.Group(group));
     }
 
-    /** A figure's file is known by its bytes and not by its name; a drawing is text, whatever ends its lines. */
+    /** A figure's file is known by its bytes, not by its name; a drawing is text, whatever ends its lines. */
     private static Fact figure(Figure figure) {
         byte[] bytes = figure.drawn()
-                ? new String(figure.bytes(), StandardCharsets.UTF_8).replace("\r\n", "\n").replace("\uFEFF", "")
-                        .getBytes(StandardCharsets.UTF_8)
+                ? new String(figure.bytes(), StandardCharsets.UTF_8).replace("\r\n", "\n")
+                        .replace("\uFEFF", "").getBytes(StandardCharsets.UTF_8)
                 : figure.bytes();
         SortedMap<String, Fact> facts = new TreeMap<>();
         if (of(figure.note()).orElseThrow() instanceof Fact.Group note) {

@@ -12,8 +12,8 @@ import java.util.stream.Collectors;
  */
 final class Pairing {
     /** Keys by which an item is known, where it has them. A list of measures is known by what is used. */
-    private static final List<String> NAMES = List.of("id", "entry", "stage", "part", "sign", "event", "path", "tier",
-            "material", "practice", "enemy", "from");
+    private static final List<String> NAMES = List.of("id", "entry", "stage", "part", "sign", "event", "path",
+            "tier", "material", "practice", "enemy", "from");
 
     /**
      * Two that belong together, or one that came or went.

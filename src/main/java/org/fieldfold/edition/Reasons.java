@@ -101,7 +101,8 @@ final class Reasons {
         boolean telling = reason != WorkReason.FINDING || finding.severity() != Severity.INFO;
         if (telling && !OF_AGE.contains(finding.rule())) {
             String path = finding.span().file().path();
-            String file = ENTRY_FILE.matcher(path).find() ? "" : path.substring(path.lastIndexOf('/') + 1) + " ";
+            String file = ENTRY_FILE.matcher(path).find() ? ""
+                    : path.substring(path.lastIndexOf('/') + 1) + " ";
             why.add(new Job.Why(reason, file + "line " + finding.span().line() + ", " + finding.message()
                     + " [" + finding.rule() + "]"));
         }
@@ -116,7 +117,8 @@ final class Reasons {
 
     private boolean isUnchecked(ActiveIngredient material) {
         Optional<LocalDate> checked = material.labelChecked();
-        return checked.isEmpty() || checked.get().plusMonths(edition.maxAgeMonths()).isBefore(edition.issued())
+        return checked.isEmpty()
+                || checked.get().plusMonths(edition.maxAgeMonths()).isBefore(edition.issued())
                 || edition.reReadAfter().filter(last -> !checked.get().isAfter(last)).isPresent();
     }
 

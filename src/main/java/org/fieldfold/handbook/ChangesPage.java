@@ -23,8 +23,8 @@ public final class ChangesPage {
         ChangesPage page = new ChangesPage();
         ReviewHead.open(page.out, edition, "What changed", comparison.map(known -> "From " + known.from()
                 + " to this one, fact by fact. Lines that moved and texts that were broken otherwise are no "
-                + "change.").orElse("No edition was issued before this one: there is nothing to compare with."),
-                proof);
+                + "change.").orElse("No edition was issued before this one: there is nothing to compare "
+                + "with."), proof);
         comparison.ifPresent(page::changes);
         page.out.close().close();
         return new Frame("en").inline("What changed in edition " + edition.year(),

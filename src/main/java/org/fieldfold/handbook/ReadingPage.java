@@ -22,8 +22,9 @@ public final class ReadingPage {
     public static byte[] write(Edition edition, List<Reading> languages, boolean proof) {
         ReadingPage page = new ReadingPage();
         ReviewHead.open(page.out, edition, "Plain language", "By the length of sentences and words alone. "
-                + "English: the school grade of Kincaid, 8 or lower is wanted. Spanish: the ease of Fernández "
-                + "Huerta, 60 or higher is wanted. A long name counts as hard: it is for you to judge.", proof);
+                + "English: the school grade of Kincaid, 8 or lower is wanted. Spanish: the ease of "
+                + "Fernández Huerta, 60 or higher is wanted. A long name counts as hard: it is for you to "
+                + "judge.", proof);
         languages.forEach(page::language);
         page.out.close().close();
         return new Frame("en").inline("Plain language of edition " + edition.year(),

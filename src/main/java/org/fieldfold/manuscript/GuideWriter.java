@@ -169,8 +169,8 @@ public final class GuideWriter {
     /** What is new in these entries; it is left out, from its end, where the panel has no room for it. */
     private Optional<Block> news(Placed<Guide> placed) {
         List<List<Run>> lines = new ArrayList<>();
-        news.lines(base, phrases, placed.value().entries()::contains).forEach(item -> lines.add(lines.isEmpty()
-                ? Line.of().strong(phrases.say("news")).plain(" · ").add(item.runs()).runs() : item.runs()));
+        news.lines(base, phrases, placed.value().entries()::contains).forEach(item -> lines.add(
+                lines.isEmpty() ? Line.of().strong(phrases.say("news")).plain(" · ").add(item.runs()).runs() : item.runs()));
         return lines.isEmpty() ? Optional.empty()
                 : Optional.of(new Block.Items(false, lines, 0, base.edition().at("year")));
     }

@@ -29,7 +29,7 @@ final class NewsPage {
         String name = register.say("news");
         return Optional.of(new Page(Places.NEWS, Page.Kind.REFERENCE, name, Places.START,
                 List.of(new Page.Part("top", "", List.of(
-                        new Block.Title(List.of(Run.plain(name)), List.of(Run.plain(register.say("news.why"))),
-                                origin), new Block.Items(false, lines, origin)))), origin));
+                        new Block.Title(List.of(Run.plain(name)),
+                                List.of(Run.plain(register.say("news.why"))), origin), new Block.Items(false, lines, origin)))), origin));
     }
 }

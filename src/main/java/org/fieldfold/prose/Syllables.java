@@ -59,8 +59,8 @@ final class Syllables {
 
     /**
      * A syllable is a strong vowel (a, e, o, or i and u with an accent), or a weak one beside which no strong
-     * one stands; two strong ones make two (hiatus), and so does an accented weak one beside a strong one. The
-     * u of que, qui, gue, gui is not heard unless it has its dots. Rules of Spanish orthography, from memory.
+     * one stands; two strong ones make two (hiatus), and so does an accented weak one beside a strong one.
+     * The u of que, qui, gue, gui is not heard unless it has its dots. Rules of Spanish orthography, from memory.
      */
     private static int spanish(String word) {
         String heard = word.replaceAll("qu(?=[eiéí])", "q").replaceAll("gu(?=[eiéí])", "g")

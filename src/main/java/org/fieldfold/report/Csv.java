@@ -7,8 +7,8 @@ import java.util.stream.Collectors;
  * Tables as comma-separated values (RFC 4180): what holds a comma, a quotation mark or a line end stands in
  * quotation marks, lines end with CRLF.
  *
- * <p>A cell that a spreadsheet would take for a formula begins with an apostrophe: formulas begin with =, +, -
- * or @, or with one of these behind a tab or a line end. A plain number is no formula.
+ * <p>A cell that a spreadsheet would take for a formula begins with an apostrophe: formulas begin with =, +,
+ * - or @, or with one of these behind a tab or a line end. A plain number is no formula.
  */
 public final class Csv {
     private Csv() {

@@ -107,7 +107,8 @@ public record CsvReading(char separator, List<Row> rows) {
                 cell.append(table.charAt(at++));
             }
         }
-        throw new Unreadable("line " + line + ": expected a closing quotation mark, found the end of the file");
+        throw new Unreadable("line " + line + ": expected a closing quotation mark, found the "
+                + "end of the file");
     }
 
     private static int breaks(String text) {

@@ -125,6 +125,49 @@ class EditionCommandsTest {
     }
 
     @Test
+    void anOldLedgerThatWasSealedAnewIsFoundByTheNext() throws IOException {
+        assertEquals(0, issue().status());
+        assertEquals(0, run("edition", "open", "2028").status());
+        today = LocalDate.of(2027, 12, 3);
+        assertEquals(0, run("sign", "--by=rowan", "--carried-over", "potato-beetle", "squash-beetle",
+                "ground-beetle", "clean-up", "low-tunnel", "rotation", "row-cover").status());
+        edit("active-ingredients.yaml", "label-checked: 2026-11-10", "label-checked: 2027-11-10");
+        Run second = issue();
+        assertEquals(0, second.status(), second.err());
+        assertEquals(0, run("check").status(), run("check").out());
+        Path file = content.resolve("issued/2027.json");
+        Ledger ledger = Ledger.read(Files.readString(file)).orElseThrow().ledger();
+        Files.writeString(file, new Ledger(2027, LocalDate.of(2027, 1, 10), ledger.version(),
+                ledger.follows(), ledger.facts(), ledger.outputs()).text());
+        Run check = run("check");
+        assertEquals(1, check.status());
+        assertTrue(check.out().contains("content/issued/2027.json:1:1: error: expected the ledger that the one "
+                + "of 2028 names, with the seal " + ledger.seal().substring(0, 12)), check.out());
+    }
+
+    @Test
+    void tablesGoOutAndComeBack() throws IOException {
+        Path csv = folder.resolve("thresholds.csv");
+        assertEquals(0, run("table", "export", "thresholds", "--to=" + csv).status());
+        assertEquals("no change\n", run("table", "import", "thresholds", csv.toString()).out());
+        String entry = "pests/potato-beetle.yaml";
+        String before = Files.readString(content.resolve(entry));
+        Files.writeString(csv, Files.readString(csv).replace(",25,50,", ",20,50,"));
+        assertEquals("pests/potato-beetle.yaml: potato-beetle/adults, value: 25 -> 20 (row 2)\n"
+                + "1 change; --apply makes them\n", run("table", "import", "thresholds", csv.toString()).out());
+        assertEquals(before, Files.readString(content.resolve(entry)), "nothing is touched without --apply");
+        assertEquals(0, run("table", "import", "thresholds", csv.toString(), "--apply").status());
+        assertEquals(before.replace("value: 25", "value: 20"), Files.readString(content.resolve(entry)));
+        Files.writeString(csv, Files.readString(csv).replace(",20,50,", ",many,50,"));
+        Run refused = run("table", "import", "thresholds", csv.toString(), "--apply");
+        assertEquals(1, refused.status());
+        assertTrue(refused.err().startsWith("fieldfold: row 2, column value: expected a number, found 'many'\n"),
+                refused.err());
+        assertEquals(3, run("table", "import", "materials", folder.resolve("none.csv").toString()).status());
+        assertEquals(2, run("table", "export", "prices", "--to=" + csv).status());
+    }
+
+    @Test
     void theNextYearMakesEveryEntryDueAndComparesWithTheLast() throws Exception {
         assertEquals(0, issue().status());
         String before = Files.readString(content.resolve("edition.yaml"));
@@ -206,10 +249,11 @@ class EditionCommandsTest {
         assertEquals(0, run("edition", "open", "2028").status());
         edit("sources.yaml", "  - id: trials\n", "  - id: trials\n    superseded-by: moa\n");
         Files.writeString(content.resolve("offices/mill.yaml"), Files.readString(content
-                .resolve("offices/mill.yaml")) + "requests:\n  - {entry: ground-beetle, what: =how to keep it}\n");
+                .resolve("offices/mill.yaml"))
+                + "requests:\n  - {entry: ground-beetle, what: =how to keep it}\n");
         Run run = run("worklist");
-        assertTrue(run.out().startsWith("edition 2028: 0 of 7 entries signed, 7 still to be signed\n\nrowan (7)\n"
-                + "  potato-beetle  [to sign]  last read 2026-12-01\n      label not checked this winter: "
+        assertTrue(run.out().startsWith("edition 2028: 0 of 7 entries signed, 7 still to be signed\n\n"
+                + "rowan (7)\n  potato-beetle  [to sign]  last read 2026-12-01\n      label not checked this winter: "
                 + "acetamiprid, last on 2026-11-10\n"), run.out());
         assertTrue(run.out().contains("      source superseded: "), run.out());
         assertTrue(run.out().contains("      asked for by an office: "), run.out());

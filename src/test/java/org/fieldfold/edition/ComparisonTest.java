@@ -7,8 +7,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.fieldfold.content.BaseLoader;
+import org.fieldfold.entry.Text;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -46,7 +50,33 @@ class ComparisonTest {
     }
 
     private List<String> told() throws IOException {
-        return Comparison.of("2026", before, "2027", snapshot()).changes().stream()
+        return told(before, snapshot());
+    }
+
+    /** A record as it may be one day, with components that nobody has words for. */
+    private record Later(String name, Optional<Integer> hoursOfSun, List<String> drinks, Optional<Text> rest) {
+    }
+
+    @Test
+    void aNewComponentJoinsByItselfAndIsToldAsItIsWritten() {
+        Snapshot was = later(new Later("gnat", Optional.empty(), List.of("dew"), Optional.empty()));
+        Snapshot is = later(new Later("gnat", Optional.of(3), List.of("dew", "sap"),
+                Optional.of(Text.of("In the shade."))));
+        assertEquals(List.of("OTHER gnat: drinks added: sap", "OTHER gnat: hours of sun added: 3",
+                "OTHER gnat: rest added: 'In the shade.'"), told(was, is));
+        assertEquals(List.of("OTHER gnat: drinks withdrawn: sap", "OTHER gnat: hours of sun withdrawn: 3",
+                "OTHER gnat: rest withdrawn: 'In the shade.'"), told(is, was));
+        assertTrue(was.get("pests", "x").orElseThrow().facts().canonical()
+                .equals("{\"drinks\":[\"dew\"],\"name\":\"gnat\"}"), "what is absent leaves no trace");
+    }
+
+    private static Snapshot later(Later record) {
+        return new Snapshot(new TreeMap<>(Map.of("pests", new TreeMap<>(Map.of("x", new Snapshot.Known(
+                (Fact.Group) FactForm.of(record).orElseThrow(), Fact.group()))))));
+    }
+
+    private static List<String> told(Snapshot was, Snapshot is) {
+        return Comparison.of("", was, "", is).changes().stream()
                 .map(change -> change.group() + " " + change.sentence()).toList();
     }
 
