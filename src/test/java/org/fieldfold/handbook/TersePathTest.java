@@ -41,7 +41,7 @@ class TersePathTest {
                 after += found.length();
             }
         }
-        assertTrue(points > 10_000 && after < 0.85 * before, after + " of " + before + ", " + points + " points");
+        assertTrue(points > 10_000 && after < 0.9 * before, after + " of " + before + ", " + points + " points");
     }
 
     private static List<String> paths(String svg) {
