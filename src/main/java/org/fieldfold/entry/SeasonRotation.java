@@ -10,7 +10,7 @@ public record SeasonRotation(
         @Describe("id of the source") Optional<String> source) {
     /** What is kept for one brood. */
     public record Brood(
-            @Describe("which, as in 'first brood'") String name,
+            @Describe("which, as in 'first brood'") @Translated String name,
             @Describe("ids of the active ingredients kept for it") List<String> materials) {
     }
 }

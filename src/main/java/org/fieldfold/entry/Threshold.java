@@ -16,7 +16,8 @@ public record Threshold(
         @Describe("number of units to which a count refers: 50 beetles per 50 stems is per: 50")
         Optional<Integer> per,
         @Describe("days to which a trap's catch refers") Optional<Integer> days,
-        @Describe("what is counted, as in 'adults' or 'plants with larvae'") @Translated Optional<String> counted,
+        @Describe("what is counted, as in 'adults' or 'plants with larvae'")
+        @Translated Optional<String> counted,
         @Describe("id of the monitoring by which it is counted; leave out when there is one")
         Optional<String> monitoring,
         @Describe("ids of other pests that are counted together with this one") List<String> together,

@@ -15,7 +15,7 @@ import org.fieldfold.entry.Placed;
 record Document(String file, String prefix) {
     /** Files of many records, by the component of {@link ContentBase}. */
     private static final Map<String, String> LISTS = Map.of("crops", "crops",
-            "materials", "active-ingredients", "sources", "sources");
+            "materials", "active-ingredients", "sources", "sources", "prices", "prices");
     /** Folders of records, by the component. */
     private static final Map<String, String> FOLDERS = Map.of("pests", "pests", "enemies", "natural-enemies",
             "practices", "practices", "guides", "guides", "offices", "offices", "figures", "figures",
