@@ -146,19 +146,29 @@ final class Register {
 
     /** A publication, as it is listed. */
     List<Run> source(String id) {
-        Source source = Optional.ofNullable(base.sources().get(id)).map(Placed::value).orElse(null);
-        if (source == null) {
+        Placed<Source> placed = base.sources().get(id);
+        if (placed == null) {
             return List.of(Run.plain(id));
         }
+        Source source = placed.value();
         Line line = Line.of()
                 .plain(source.authors() + source.year().map(year -> " (" + year + ")").orElse("") + ". ")
-                .add(new Run(source.title(), Run.Style.EMPHASIS, ""));
-        source.published().ifPresent(where -> line.plain(". " + where));
+                .add(new Run(source.title(), Run.Style.EMPHASIS, "").in(language(placed, "title")));
+        source.published().ifPresent(where ->
+                line.plain(". ").add(Run.plain(where).in(language(placed, "published"))));
         line.plain(source.title().endsWith(".") && source.published().isEmpty() ? "" : ".");
         if (source.standing() == Standing.VALUE_FROM_MEMORY) {
             line.plain(" ").strong(say("book.from-memory"));
         }
         return line.runs();
+    }
+
+    /** Titles stay as they are in another language, and are read aloud in their own. */
+    private String language(Placed<?> placed, String key) {
+        List<String> languages = base.edition().value().languages();
+        boolean untranslated = placed.at(key).file().equals(placed.spans().file());
+        return untranslated && !languages.isEmpty() && !languages.get(0).equals(phrases.language())
+                ? languages.get(0) : "";
     }
 
     /** The same in a few words, for a table. */

@@ -278,4 +278,15 @@ class HandbookTest {
             assertFalse(page.getDocumentElement().getTextContent().contains("[en]"), file.path());
         }
     }
+
+    /** WCAG 2.2, 3.1.2: a title that stays in its own language says so; one that is translated does not. */
+    @Test
+    void titlesOfPublicationsSayTheirLanguage() {
+        HandbookFile sources = Shipped.folderPages(Shipped.SPANISH).stream()
+                .filter(file -> file.path().endsWith("/sources.html")).findFirst().orElseThrow();
+        String page = new String(sources.bytes(), StandardCharsets.UTF_8);
+        assertTrue(page.contains("<span lang=\"en\"><em>Mode of Action Classification Scheme</em></span>"));
+        assertTrue(page.contains("<em>Práctica de productores y asesores, sin publicación</em>"));
+        assertFalse(page.contains("<span lang=\"en\"><em>Práctica"));
+    }
 }
