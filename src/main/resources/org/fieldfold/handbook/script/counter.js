@@ -4,7 +4,11 @@ function addCounters() {
         const key = card.getAttribute('data-count');
         if (facts.counts[key]) {
             const open = button(say('count.here'), function () {
-                open.parentNode.replaceChild(counter(card, key), open);
+                const box = counter(card, key);
+                open.parentNode.replaceChild(box, open);
+                card.classList.add('counting');
+                box.scrollIntoView();
+                box.querySelector('.plus').focus({ preventScroll: true });
             }, { 'class': 'begin' });
             card.parentNode.insertBefore(open, card.nextSibling);
             if (recall('count.' + key, []).length > 0) {

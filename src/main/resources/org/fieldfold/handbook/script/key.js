@@ -4,6 +4,10 @@ function ornament(drawing) {
         : make('span', { 'class': 'frame ' + drawing });
 }
 
+function capital(words) {
+    return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
 function distinct(list) {
     return list.filter(function (one, i) { return list.indexOf(one) === i; });
 }
@@ -32,6 +36,7 @@ function addKey() {
     const box = make('section', { 'class': 'key', 'aria-label': say('key') });
     const top = page.querySelector('.top');
     top.insertBefore(box, top.querySelector('.tiles'));
+    top.querySelector('.beneath').hidden = true;
 
     function choose(value) {
         chosen.push(value);
@@ -112,7 +117,7 @@ function addKey() {
         chosen.forEach(function (value, i) {
             const word = i === 0 ? facts.names.crop[value] : i === 1 ? value === 'animal' ? say('key.animal') : facts.names.part[value]
                 : chosen[1] === 'animal' ? facts.names.stage[value] : facts.names.sign[value];
-            path.appendChild(button('‹ ' + word, function () {
+            path.appendChild(button('‹ ' + capital(word), function () {
                 chosen.splice(i);
                 show(true);
             }, { 'aria-label': say('key.back', word) }));
