@@ -37,7 +37,7 @@ public final class PlainLanguage {
         this.base = base;
         this.language = language;
         Facts.texts(base, text -> {
-            String file = text.span().file().path();
+            String file = record(text.span().file());
             List<Facts.Written> field = byFile.computeIfAbsent(file, none -> new ArrayList<>());
             List<Facts.Written> garden = gardenByFile.computeIfAbsent(file, none -> new ArrayList<>());
             if (text.words().codePoints().noneMatch(Character::isLetterOrDigit)) {
@@ -50,6 +50,12 @@ public final class PlainLanguage {
                 garden.set(garden.size() - 1, text);
             }
         });
+    }
+
+    /** The same for a file and its translation: folder and name. */
+    private static String record(SourceFile file) {
+        String[] path = file.path().split("/");
+        return String.join("/", List.of(path).subList(Math.max(0, path.length - 2), path.length));
     }
 
     /** @param base in that language, {@code en} or {@code es} */
@@ -74,12 +80,12 @@ public final class PlainLanguage {
         Map<String, List<Facts.Written>> known =
                 guide.value().audience() == Audience.GARDEN ? gardenByFile : byFile;
         Set<SourceFile> files = new HashSet<>();
-        List<Facts.Written> texts = new ArrayList<>(known.getOrDefault(guide.spans().file().path(),
+        List<Facts.Written> texts = new ArrayList<>(known.getOrDefault(record(guide.spans().file()),
                 List.of()));
         for (String entry : guide.value().entries()) {
             Placed<PestEntry> pest = base.pests().get(entry);
             if (pest != null && files.add(pest.spans().file())) {
-                texts.addAll(known.getOrDefault(pest.spans().file().path(), List.of()));
+                texts.addAll(known.getOrDefault(record(pest.spans().file()), List.of()));
             }
         }
         return texts;

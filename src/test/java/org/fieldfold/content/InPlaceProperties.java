@@ -188,7 +188,8 @@ class InPlaceProperties {
             tail++;
         }
         List<String> gone = was.subList(head, was.size() - tail);
-        assertTrue(gone.size() <= 1 || gone.stream().skip(1).allMatch(line -> line.startsWith("  ")),
+        assertTrue(gone.size() <= 1 || gone.stream().skip(1).allMatch(line -> line.startsWith("  ")
+                        || line.isBlank()),
                 "one value, and the lines of its block: " + gone);
     }
 }
