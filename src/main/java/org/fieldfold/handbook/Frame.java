@@ -56,8 +56,11 @@ final class Frame {
 
     /** A page of a folder, whose style, script and pictures are files beside it. */
     byte[] linked(String title, String sheet, String script, String body) {
-        return page(title, NOTHING + "img-src 'self' file:; style-src 'self' file:; script-src 'self' file:",
+        return page(title, NOTHING + "img-src 'self' file:; style-src 'self' file:; script-src 'self' file:; "
+                + "worker-src 'self'; manifest-src 'self'",
                 new Markup().empty("link", "rel", "stylesheet", "href", sheet)
+                        .empty("link", "rel", "manifest", "href", Offline.MANIFEST)
+                        .empty("link", "rel", "icon", "href", Offline.ICON, "type", "image/svg+xml")
                         .element("script", "", "src", script, "defer", "defer").toString(), TOOLS + body);
     }
 

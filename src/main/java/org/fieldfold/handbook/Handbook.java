@@ -1,5 +1,7 @@
 package org.fieldfold.handbook;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,12 +49,14 @@ public final class Handbook {
     public static List<HandbookFile> write(ContentBase base, Phrases phrases, News news, boolean proof) {
         Handbook handbook = new Handbook(new HandbookWriter(base, phrases, news).write(proof), phrases,
                 base.edition().value().languages());
-        List<HandbookFile> files = new ArrayList<>();
-        files.add(handbook.oneFile(base, new Drawings(base)));
-        files.addAll(handbook.folder(base, new Drawings(base)));
-        CalendarDownloads.files(base, phrases).forEach((name, text) -> files.add(new HandbookFile("handbook/"
-                + phrases.language() + "/" + name, text.getBytes(StandardCharsets.UTF_8))));
-        files.add(handbook.epub(new Drawings(base), base.edition().value()));
+        HandbookFile oneFile = handbook.oneFile(base, new Drawings(base));
+        HandbookFile epub = handbook.epub(new Drawings(base), base.edition().value());
+        List<HandbookFile> files = new ArrayList<>(List.of(oneFile));
+        List<HandbookFile> folder = handbook.folder(base, new Drawings(base), List.of(oneFile, epub));
+        CalendarDownloads.files(base, phrases).forEach((name, text) -> folder.add(text("handbook/"
+                + phrases.language() + "/" + name, text)));
+        files.addAll(Offline.with(folder, handbook.book));
+        files.add(epub);
         return List.copyOf(files);
     }
 
@@ -73,15 +77,19 @@ public final class Handbook {
                 frame.inline(title(), style, script, body.toString()));
     }
 
-    private List<HandbookFile> folder(ContentBase base, Drawings drawings) {
+    /** @param others the other forms, which the first page offers */
+    private List<HandbookFile> folder(ContentBase base, Drawings drawings, List<HandbookFile> others) {
         String at = "handbook/" + book.language() + "/";
         Folder form = Folder.ofPages(addresses, drawings);
-        PageMarkup pages = new PageMarkup(book, form, addresses, phrases, others);
+        PageMarkup pages = new PageMarkup(book, form, addresses, phrases, this.others);
         List<HandbookFile> files = new ArrayList<>();
         for (Page page : book.pages()) {
             Markup body = new Markup();
             body.open("main").line();
             pages.write(body, page);
+            if (page.kind() == Page.Kind.START) {
+                downloads(body, others);
+            }
             body.close().line();
             pages.bar(body, page.kind());
             String title = page.kind() == Page.Kind.START ? title() : page.name() + " · " + title();
@@ -94,6 +102,19 @@ public final class Handbook {
             files.add(new HandbookFile(at + Folder.FIGURES + drawing.file(), drawing.figure().bytes()));
         }
         return files;
+    }
+
+    /** The other forms, with their size before anybody spends a signal on them. */
+    private void downloads(Markup body, List<HandbookFile> forms) {
+        body.open("div", "class", "page").open("ul", "class", "downloads");
+        for (HandbookFile form : forms) {
+            String kind = form.path().substring(form.path().lastIndexOf('.') + 1);
+            body.open("li").element("a", phrases.say("book.download." + kind), "href", "../../" + form.path(),
+                    "download", form.path()).text(" " + phrases.say("book.download.size",
+                    BigDecimal.valueOf(form.bytes().length, 6).setScale(1, RoundingMode.UP), book.edition()))
+                    .close();
+        }
+        body.close().close().line();
     }
 
     private static HandbookFile text(String path, String text) {

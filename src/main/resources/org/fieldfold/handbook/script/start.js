@@ -22,5 +22,6 @@ whenRead(function () {
     addOffice();
     addFeedback();
     addMemory();
+    addKeeper();
     addReckoners();
 });

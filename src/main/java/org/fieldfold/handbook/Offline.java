@@ -1,0 +1,78 @@
+package org.fieldfold.handbook;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.fieldfold.manuscript.Book;
+
+/**
+ * What lets a visited folder be read without a signal: a service worker that keeps all of its files, and a
+ * web app manifest so that it can stand among a telephone's programs.
+ */
+final class Offline {
+    static final String MANIFEST = "handbook.webmanifest";
+    static final String ICON = "icon.svg";
+    private static final String WORKER = "worker.js";
+
+    private Offline() {
+    }
+
+    /**
+     * The files of a folder, and the three that keep it. The worker names what it keeps by the files' content,
+     * so that one changed byte is a new handbook.
+     */
+    static List<HandbookFile> with(List<HandbookFile> folder, Book book) {
+        String at = "handbook/" + book.language() + "/";
+        List<HandbookFile> files = new ArrayList<>(folder);
+        files.add(text(at + ICON, Sheet.read(ICON)));
+        files.add(text(at + MANIFEST, manifest(book)));
+        List<Object> names = new ArrayList<>(List.of("./"));
+        files.forEach(file -> names.add(file.path().substring(at.length())));
+        Map<String, Object> kept = new LinkedHashMap<>();
+        kept.put("of", "fieldfold." + book.language() + ".");
+        kept.put("name", "fieldfold." + book.language() + "." + book.year() + "." + mark(files));
+        kept.put("files", names);
+        files.add(text(at + WORKER, "'use strict';\nconst kept=" + Json.of(kept) + ";\n" + Sheet.read(WORKER)));
+        return files;
+    }
+
+    private static String manifest(Book book) {
+        Map<String, Object> icon = new LinkedHashMap<>();
+        icon.put("src", ICON);
+        icon.put("type", "image/svg+xml");
+        icon.put("sizes", "any");
+        Map<String, Object> manifest = new LinkedHashMap<>();
+        manifest.put("name", book.title() + " · " + book.year());
+        manifest.put("short_name", String.valueOf(book.year()));
+        manifest.put("description", book.edition());
+        manifest.put("lang", book.language());
+        manifest.put("start_url", "index.html");
+        manifest.put("scope", "./");
+        manifest.put("display", "standalone");
+        manifest.put("icons", List.of(icon));
+        return Json.of(manifest) + "\n";
+    }
+
+    private static String mark(List<HandbookFile> files) {
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            for (HandbookFile file : files) {
+                digest.update(file.path().getBytes(StandardCharsets.UTF_8));
+                digest.update((byte) 0);
+                digest.update(file.bytes());
+            }
+            return HexFormat.of().formatHex(digest.digest(), 0, 8);
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException("every Java platform has SHA-256", impossible);
+        }
+    }
+
+    private static HandbookFile text(String path, String text) {
+        return new HandbookFile(path, text.getBytes(StandardCharsets.UTF_8));
+    }
+}

@@ -1,0 +1,8 @@
+// A visited site stays readable without a signal: a worker keeps the folder. From storage there is nothing to keep.
+function addKeeper() {
+    if (!facts.oneFile && 'serviceWorker' in navigator && /^http/.test(location.protocol)) {
+        navigator.serviceWorker.register('worker.js').catch(function () {
+            // without it the handbook is read as any other site
+        });
+    }
+}
