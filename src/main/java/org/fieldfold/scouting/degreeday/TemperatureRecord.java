@@ -141,4 +141,17 @@ public final class TemperatureRecord {
     private Stream<DayTemperature> written() {
         return Arrays.stream(days).filter(Objects::nonNull);
     }
+
+    /** The same days with the same temperatures, in the same unit. */
+    @Override
+    public boolean equals(Object other) {
+        return this == other || other instanceof TemperatureRecord record && unit == record.unit
+                && firstDay == record.firstDay && Arrays.equals(days, record.days);
+    }
+
+    /** Cheap on purpose: records are few, and long. */
+    @Override
+    public int hashCode() {
+        return Objects.hash(unit, firstDay, days.length);
+    }
 }
