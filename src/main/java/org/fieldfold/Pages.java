@@ -14,6 +14,7 @@ import org.fieldfold.content.OpenData;
 import org.fieldfold.edition.Comparison;
 import org.fieldfold.edition.Worklist;
 import org.fieldfold.entry.ContentBase;
+import org.fieldfold.handbook.CalendarReviewPage;
 import org.fieldfold.handbook.ChangesPage;
 import org.fieldfold.handbook.Handbook;
 import org.fieldfold.handbook.HandbookFile;
@@ -59,6 +60,7 @@ final class Pages {
                 Worklist.of(base, findings), proof));
         pages.byPath.put("review/numbers.html", NumbersPage.write(base, proof));
         pages.byPath.put("review/reading.html", ReadingPage.write(base.edition().value(), reading, proof));
+        pages.byPath.put("review/weeks.html", CalendarReviewPage.write(base, proof));
         pages.byPath.put("data/entries.json", OpenData.of(base).getBytes(StandardCharsets.UTF_8));
         pages.byPath.put("data/schema.json", ContentSchema.ofBase().getBytes(StandardCharsets.UTF_8));
         return pages;

@@ -58,7 +58,8 @@ public final class ReviewPage {
         out.open("p").element("a", "What changed since the last edition", "href", "changes.html").text(" · ")
                 .element("a", "Worklist", "href", "worklist.html").text(" · ")
                 .element("a", "Plain language", "href", "reading.html").text(" · ")
-                .element("a", "Plans, samples and prices", "href", "numbers.html").close().line();
+                .element("a", "Plans, samples and prices", "href", "numbers.html").text(" · ")
+                .element("a", "Dates of the calendar", "href", "weeks.html").close().line();
         out.open("dl");
         fact("Findings", FindingPrinter.summary(findings));
         long over = fit.stream().filter(row -> row.used() > 1).count();

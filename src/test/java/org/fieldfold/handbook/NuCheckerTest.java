@@ -50,6 +50,7 @@ class NuCheckerTest {
                 false)));
         pages.add(new HandbookFile("review/reading.html", ReadingPage.write(edition, List.of(new Reading("en",
                 List.of(new ReadingRow("Potato", 3.2, true, "1 of 9")), List.of())), false)));
+        pages.add(new HandbookFile("review/weeks.html", CalendarReviewPage.write(Shipped.BASE, true)));
         for (HandbookFile page : pages) {
             Path file = folder.resolve(page.path());
             Files.createDirectories(file.getParent());
