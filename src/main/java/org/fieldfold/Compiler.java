@@ -87,7 +87,11 @@ public final class Compiler {
 
     /** Reads a content base and puts every rule to it. */
     public static Checked check(Path content, Optional<LocalDate> asOf) throws IOException {
-        LoadedBase loaded = BaseLoader.load(content);
+        return judge(BaseLoader.load(content), content, asOf);
+    }
+
+    /** Puts every rule to a base that was read from a folder. */
+    static Checked judge(LoadedBase loaded, Path content, Optional<LocalDate> asOf) throws IOException {
         List<Finding> findings = new ArrayList<>(loaded.findings());
         loaded.base().ifPresent(base -> findings.addAll(
                 Rulebook.check(base, asOf.orElse(base.edition().value().issued()))));

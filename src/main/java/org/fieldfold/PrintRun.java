@@ -11,6 +11,7 @@ import org.fieldfold.entry.Placed;
 import org.fieldfold.fold.FlipEdge;
 import org.fieldfold.fold.FoldException;
 import org.fieldfold.fold.Imposition;
+import org.fieldfold.fold.PanelSlot;
 import org.fieldfold.fold.Paper;
 import org.fieldfold.manuscript.GuideWriter;
 import org.fieldfold.manuscript.Manuscript;
@@ -106,7 +107,12 @@ final class PrintRun {
 
     /** The panels of a copy; the same however the sheet is turned. */
     SetGuide set(OfficePanel office) {
-        return setter.set(manuscript(office), sheets.get(FlipEdge.SHORT).slots());
+        return setter.set(manuscript(office), slots());
+    }
+
+    /** Where its panels lie, in reading order. */
+    List<PanelSlot> slots() {
+        return sheets.get(FlipEdge.SHORT).slots();
     }
 
     /** What the generic copy does not say as well is the office's own, and said at its own file. */

@@ -50,6 +50,7 @@ class HouseTest {
         MAY_USE.put("pdf", List.of("fold", "manuscript", "typeset"));
         MAY_USE.put("handbook", List.of("source", "prose", "scouting", "entry", "calendar", "edition",
                 "manuscript", "report"));
+        MAY_USE.put("preview", List.of("typeset"));
     }
 
     /** Libraries that stay behind one package each. */

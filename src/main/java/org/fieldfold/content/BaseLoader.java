@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.SourceFile;
@@ -24,8 +25,13 @@ public final class BaseLoader {
      * @throws IOException when the folder itself is not there or cannot be listed
      */
     public static LoadedBase load(Path folder) throws IOException {
+        return load(folder, FileReading::read);
+    }
+
+    /** @param read makes a reading of one file; several threads call it */
+    static LoadedBase load(Path folder, Function<ContentFile, FileReading> read) throws IOException {
         Folder listed = new Folder(folder);
-        List<FileReading> readings = listed.files().parallelStream().map(FileReading::read).toList();
+        List<FileReading> readings = listed.files().parallelStream().map(read).toList();
         Assembly assembly = new Assembly(readings);
         Optional<ContentBase> base = assembly.base();
         List<Finding> findings = new ArrayList<>(listed.findings());

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.BiFunction;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.Station;
 import org.fieldfold.scouting.degreeday.TemperatureRecord;
@@ -33,6 +34,11 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
         List<Finding> findings) {
 
     static FileReading read(ContentFile file) {
+        return read(file, FileReading::of);
+    }
+
+    /** @param understand makes a reading of a file's bytes */
+    static FileReading read(ContentFile file, BiFunction<ContentFile, byte[], FileReading> understand) {
         byte[] bytes;
         int limit = file.kind().limit().bytes();
         try (InputStream in = Files.newInputStream(file.file())) {
@@ -47,7 +53,7 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
                     + file.kind().limit().mebibytes() + " MiB, found more", file.kind().isImage()
                     ? "save the image smaller" : "split the file"));
         }
-        return of(file, bytes);
+        return understand.apply(file, bytes);
     }
 
     /** The same, of bytes that are already there. */
@@ -74,7 +80,7 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
         return Span.startOf(new SourceFile(file.path(), ""));
     }
 
-    private static String sha256(byte[] bytes) {
+    static String sha256(byte[] bytes) {
         try {
             return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (NoSuchAlgorithmException e) {

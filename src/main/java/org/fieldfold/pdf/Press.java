@@ -3,6 +3,7 @@ package org.fieldfold.pdf;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.fieldfold.typeset.Face;
 import org.fieldfold.typeset.FigureShapes;
 import org.fieldfold.typeset.TypeMetrics;
 
@@ -36,6 +37,11 @@ public final class Press {
     /** How wide its type runs; known before the type is frozen. */
     public TypeMetrics metrics() {
         return type;
+    }
+
+    /** A face as it ships, a TrueType file: to show on a screen what is set in it. */
+    public static byte[] typeFile(Face face) {
+        return TypeFile.bytes(face);
     }
 
     /** How wide its figures are for their height. */

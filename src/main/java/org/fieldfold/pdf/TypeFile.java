@@ -34,6 +34,15 @@ final class TypeFile {
     }
 
     static TypeFile load(Face face) {
+        try {
+            return new TypeFile(face, new TTFParser().parse(new RandomAccessReadBuffer(bytes(face))));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The font file itself. */
+    static byte[] bytes(Face face) {
         String name = switch (face) {
             case REGULAR -> "Regular";
             case BOLD -> "Bold";
@@ -44,8 +53,7 @@ final class TypeFile {
             if (in == null) {
                 throw new IllegalStateException("the font file " + FOLDER + name + ".ttf is missing");
             }
-            return new TypeFile(face,
-                    new TTFParser().parse(RandomAccessReadBuffer.createBufferFromStream(in)));
+            return in.readAllBytes();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

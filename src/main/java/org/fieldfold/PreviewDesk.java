@@ -1,0 +1,165 @@
+package org.fieldfold;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.fieldfold.check.Rulebook;
+import org.fieldfold.content.KeptReadings;
+import org.fieldfold.edition.Comparison;
+import org.fieldfold.edition.Snapshot;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.Figure;
+import org.fieldfold.entry.Placed;
+import org.fieldfold.handbook.SinglePages;
+import org.fieldfold.manuscript.News;
+import org.fieldfold.manuscript.Phrases;
+import org.fieldfold.preview.Resource;
+import org.fieldfold.preview.Shelf;
+import org.fieldfold.source.Finding;
+import org.fieldfold.translation.TranslatedBase;
+
+/**
+ * What the preview serves: for every entry what is shown of it, and the pages of the handbook. Each is made
+ * when it is asked for; what cannot be made any more stays as it was when it could.
+ */
+final class PreviewDesk implements Shelf {
+    private static final String BOOK = "/book/";
+    private static final String FIGURES = "/figures/";
+    private static final String RULES = "/rules/";
+    private static final String ENTRY = "/entry/";
+
+    private final Path content;
+    private final Optional<LocalDate> asOf;
+    private final KeptReadings kept = new KeptReadings();
+    private final PreviewGuides guides = new PreviewGuides();
+    private final Map<String, Resource> own = PreviewPage.resources();
+    private final Map<String, List<PreviewGuides.Shown>> lastPanels = new HashMap<>();
+    private final Map<String, byte[]> lastPages = new HashMap<>();
+    private final Map<String, Resource> views = new HashMap<>();
+    private long version;
+    private List<Finding> findings = List.of();
+    private Optional<ContentBase> base = Optional.empty();
+    private Optional<SinglePages> pages = Optional.empty();
+    private News news = News.NONE;
+    private boolean stale;
+
+    PreviewDesk(Path content, Optional<LocalDate> asOf) {
+        this.content = content;
+        this.asOf = asOf;
+    }
+
+    /**
+     * Reads what changed and judges it. Without a readable edition the base stays that of last time.
+     *
+     * @return the number of the version, from 1
+     * @throws IOException when the folder is not there or cannot be listed
+     */
+    synchronized long renew() throws IOException {
+        Compiler.Checked checked = Compiler.judge(kept.load(content), content, asOf);
+        findings = checked.findings();
+        stale = checked.base().isEmpty();
+        if (!stale) {
+            ContentBase read = checked.base().get();
+            news = News.of(checked.ledgers().before(read.edition().value().year()).map(last ->
+                    Comparison.of("", last.facts(), "", Snapshot.of(read))));
+            base = Optional.of(TranslatedBase.in(read, read.edition().value().languages().get(0)));
+            pages = Optional.empty();
+        }
+        views.clear();
+        return ++version;
+    }
+
+    /** Makes what is shown of some entries, so that it is there when they are asked for. */
+    synchronized void prepare(Collection<String> entries) {
+        entries.forEach(entry -> find(ENTRY + entry + ".json"));
+    }
+
+    @Override
+    public synchronized Optional<Resource> find(String path) {
+        if (own.containsKey(path)) {
+            return Optional.of(own.get(path));
+        }
+        if (path.startsWith(BOOK)) {
+            String file = path.substring(BOOK.length());
+            return page(file).map(bytes -> Resource.named(file, bytes));
+        }
+        if (path.startsWith(FIGURES)) {
+            return base.flatMap(known -> Optional.ofNullable(known.figures().get(path.substring(FIGURES.length()))))
+                    .map(figure -> Resource.named(figure.value().file(), figure.value().bytes()));
+        }
+        if (path.startsWith(RULES)) {
+            return Rulebook.explain(path.substring(RULES.length())).map(page -> Resource.named("rule.txt",
+                    page.getBytes(java.nio.charset.StandardCharsets.UTF_8)));
+        }
+        if (path.startsWith(ENTRY) && path.endsWith(".json")) {
+            return view(path.substring(ENTRY.length(), path.length() - ".json".length()));
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Resource> view(String entry) {
+        if (!views.containsKey(entry)) {
+            List<PreviewPage.Listed> listed = base.map(PreviewPage::listed).orElse(List.of());
+            if (!entry.isEmpty() && listed.stream().noneMatch(one -> one.id().equals(entry))) {
+                return Optional.empty();
+            }
+            views.put(entry, Resource.named("view.json", make(entry, listed)));
+        }
+        return Optional.of(views.get(entry));
+    }
+
+    private byte[] make(String entry, List<PreviewPage.Listed> listed) {
+        List<String> notes = new ArrayList<>();
+        boolean unread = base.isPresent() && base.get().unread().containsKey(entry);
+        if (stale) {
+            notes.add("edition.yaml cannot be read: what you see is as it was before.");
+        } else if (unread) {
+            notes.add("The file of this entry cannot be read: what you see is as it was before.");
+        }
+        List<PreviewGuides.Shown> panels = lastPanels.getOrDefault(entry, List.of());
+        if (base.isPresent() && !stale && !unread && !entry.isEmpty()) {
+            try {
+                panels = guides.of(base.get(), entry, news);
+                lastPanels.put(entry, panels);
+            } catch (IllegalArgumentException unprintable) {
+                notes.add("The panel is as it was before: " + unprintable.getMessage());
+            }
+        }
+        Optional<String> file = base.isEmpty() ? Optional.empty() : pages().file(entry);
+        List<Finding> all = Stream.concat(findings.stream(), panels.stream().flatMap(shown ->
+                shown.findings().stream())).distinct().sorted().toList();
+        return PreviewPage.view(version, entry, listed, notes, panels, file.map(name -> BOOK + name),
+                file.flatMap(this::page), all);
+    }
+
+    /** A page of the handbook; that of an entry that cannot be read, as it was before. */
+    private Optional<byte[]> page(String file) {
+        if (base.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean unread = base.get().unread().keySet().stream().anyMatch(id -> pages().file(id)
+                .filter(file::equals).isPresent());
+        if (unread && lastPages.containsKey(file)) {
+            return Optional.of(lastPages.get(file));
+        }
+        Optional<byte[]> made = pages().read(file);
+        made.filter(bytes -> file.endsWith(".html") && !unread).ifPresent(bytes -> lastPages.put(file, bytes));
+        return made;
+    }
+
+    private SinglePages pages() {
+        if (pages.isEmpty()) {
+            ContentBase known = base.orElseThrow();
+            pages = Optional.of(new SinglePages(known, Phrases.in(known.edition().value().languages().get(0)), news));
+        }
+        return pages.get();
+    }
+}
