@@ -3,6 +3,7 @@ package org.fieldfold.pdf;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.fieldfold.typeset.Face;
 import org.fieldfold.typeset.FigureShapes;
 import org.fieldfold.typeset.TypeMetrics;
@@ -19,6 +20,7 @@ public final class Press {
     private final TypeCase type = new TypeCase();
     private final Frozen colour = Streams.colourProfile();
     private final ArtRoom art;
+    private final Map<Plate.Key, Plate> plates = new ConcurrentHashMap<>();
     private volatile Optional<FrozenType> frozen = Optional.empty();
 
     private Press(ArtRoom art) {
@@ -54,6 +56,7 @@ public final class Press {
      * have is passed over here, and refused where it is printed.
      */
     public void freeze(Set<Integer> codePoints) {
+        plates.clear();
         frozen = Optional.of(FrozenType.cut(type, codePoints));
     }
 
@@ -68,7 +71,9 @@ public final class Press {
     public byte[] print(PrintJob job) {
         FrozenType cut = frozen
                 .orElseThrow(() -> new IllegalStateException("freeze the type before printing"));
-        Sheet sheet = Sheet.draw(job, cut, art);
+        Plate plate = job.guide().shared().panels().isEmpty() ? Plate.of(job, cut, art)
+                : plates.computeIfAbsent(Plate.Key.of(job), unseen -> Plate.of(job, cut, art));
+        Sheet sheet = Sheet.draw(job, cut, art, plate);
         return SheetFile.write(sheet, colour);
     }
 }

@@ -17,6 +17,12 @@ final class Resources {
     private final Set<Face> faces = new TreeSet<>();
     private final Map<String, Integer> figures = new LinkedHashMap<>();
 
+    /** Takes over names that were given before. */
+    void take(Resources before) {
+        faces.addAll(before.faces);
+        figures.putAll(before.figures);
+    }
+
     String font(Face face) {
         faces.add(face);
         return "/F" + (face.ordinal() + 1);

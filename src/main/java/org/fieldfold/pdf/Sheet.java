@@ -1,7 +1,6 @@
 package org.fieldfold.pdf;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.TreeMap;
@@ -39,25 +38,42 @@ final class Sheet {
         }
     }
 
-    /** Draws the panels in reading order, each on its side, and then what surrounds them. */
-    static Sheet draw(PrintJob job, FrozenType type, ArtRoom art) {
+    static Sheet blank(PrintJob job, FrozenType type, ArtRoom art) {
+        return new Sheet(job, type, art);
+    }
+
+    /** Takes the plate over, and draws the panels that are not on it. */
+    static Sheet draw(PrintJob job, FrozenType type, ArtRoom art, Plate plate) {
         Sheet sheet = new Sheet(job, type, art);
-        List<SetPanel> panels = new ArrayList<>(job.guide().panels());
-        panels.sort(Comparator.comparingInt(SetPanel::reading));
-        for (SetPanel panel : panels) {
-            sheet.panel(panel);
-        }
-        for (SheetPage page : sheet.pages) {
-            if (job.around() == PrintJob.Surround.FOLDS) {
-                Furniture.draw(sheet, page);
-            } else {
-                PageFurniture.draw(sheet, page);
-            }
-        }
+        sheet.take(plate);
+        Plate.own(job).forEach(sheet::panel);
         return sheet;
     }
 
-    private void panel(SetPanel panel) {
+    private void take(Plate plate) {
+        plate.nodes().forEach(drawn -> node(drawn.tag()).take(drawn));
+        resources.take(plate.resources());
+        starts.putAll(plate.starts());
+        for (SheetPage page : pages) {
+            Plate.Page finished = plate.pages().get(page.index());
+            page.take(finished.content(), finished.owners().stream().map(owner -> node(owner.tag())).toList());
+        }
+    }
+
+    /** Draws what surrounds the panels. */
+    void surround() {
+        for (SheetPage page : pages) {
+            if (job.around() == PrintJob.Surround.FOLDS) {
+                Furniture.draw(this, page);
+            } else {
+                PageFurniture.draw(this, page);
+            }
+        }
+    }
+
+    /** Draws a panel on its side. Places count anew on each, so that no panel's depend on another's. */
+    void panel(SetPanel panel) {
+        place = panel.reading() << 16;
         PanelSlot slot = job.sheets().slot(panel.reading());
         PanelFrame frame = PanelFrame.of(slot, job.imposition().sheetHeight());
         SheetPage page = page(job.sheets().sheetOf(panel.reading()), slot.side());
@@ -110,6 +126,10 @@ final class Sheet {
 
     List<SheetPage> pages() {
         return pages;
+    }
+
+    NavigableMap<Integer, PanelPlace> starts() {
+        return starts;
     }
 
     /** Counts what is drawn, in reading order. */

@@ -3,6 +3,7 @@ package org.fieldfold.pdf;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.zip.CRC32;
@@ -68,11 +69,14 @@ final class SheetFile {
                 (float) job.imposition().sheetHeight());
         CRC32 identity = new CRC32();
         for (SheetPage drawn : sheet.pages()) {
-            byte[] content = drawn.out().toBytes();
-            identity.update(content);
+            COSArray contents = new COSArray();
+            for (FinishedStream content : drawn.content()) {
+                identity.update(ByteBuffer.allocate(Long.BYTES).putLong(0, content.sum()));
+                contents.add(content.copyInto(document));
+            }
             PDPage page = new PDPage(size);
             COSDictionary dictionary = page.getCOSObject();
-            dictionary.setItem(COSName.CONTENTS, Streams.deflated(document, content));
+            dictionary.setItem(COSName.CONTENTS, contents);
             dictionary.setItem(COSName.RESOURCES, resources);
             dictionary.setInt(COSName.STRUCT_PARENTS, drawn.index());
             document.addPage(page);

@@ -1,20 +1,15 @@
 package org.fieldfold.pdf;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import java.util.zip.Deflater;
-import java.util.zip.DeflaterOutputStream;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** Streams of a document. */
 final class Streams {
-    private static final int DEFLATE_LEVEL = 6;
-
     private Streams() {}
 
     /** A stream as it is. */
@@ -28,16 +23,7 @@ final class Streams {
 
     /** A compressed stream. */
     static COSStream deflated(PDDocument document, byte[] data) throws IOException {
-        Deflater deflater = new Deflater(DEFLATE_LEVEL);
-        ByteArrayOutputStream packed = new ByteArrayOutputStream(data.length / 3 + 64);
-        try (DeflaterOutputStream out = new DeflaterOutputStream(packed, deflater, 8192)) {
-            out.write(data);
-        } finally {
-            deflater.end();
-        }
-        COSStream stream = plain(document, packed.toByteArray());
-        stream.setItem(COSName.FILTER, COSName.FLATE_DECODE);
-        return stream;
+        return FinishedStream.of(data).copyInto(document);
     }
 
     /** The colour profile that ships, compressed once. */

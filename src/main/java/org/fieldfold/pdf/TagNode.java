@@ -59,6 +59,15 @@ final class TagNode {
         touch(link.place());
     }
 
+    /** Takes over what was drawn for the same tag before, at places that stay the same. */
+    void take(TagNode drawn) {
+        contents.addAll(drawn.contents);
+        links.addAll(drawn.links);
+        label.append(drawn.label);
+        box = drawn.box;
+        first = drawn.first;
+    }
+
     private void touch(int place) {
         Optional<TagNode> node = Optional.of(this);
         while (node.isPresent() && node.get().first == NOWHERE) {

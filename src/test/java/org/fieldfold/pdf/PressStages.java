@@ -21,14 +21,16 @@ public final class PressStages {
         ArtRoom art = new ArtRoom(figures);
         Frozen colour = Streams.colourProfile();
         byte[] sheet = press.print(job);
-        Sheet drawn = Sheet.draw(job, type, art);
+        Plate plate = Plate.of(job, type, art);
+        Sheet drawn = Sheet.draw(job, type, art, plate);
         List<byte[]> contents = drawn.pages().stream().map(page -> page.out().toBytes()).toList();
         Map<String, Runnable> stages = new LinkedHashMap<>();
-        stages.put("content streams", () -> Sheet.draw(job, type, art));
+        stages.put("the plate, once for all copies", () -> Plate.of(job, type, art));
+        stages.put("content streams", () -> Sheet.draw(job, type, art, plate));
         stages.put("compression", () -> contents.forEach(PressStages::deflate));
         stages.put("fonts and drawings copied", () -> copy(drawn, type, art));
-        stages.put("structure tree", () -> tree(Sheet.draw(job, type, art)));
-        stages.put("the whole file", () -> SheetFile.write(Sheet.draw(job, type, art), colour));
+        stages.put("structure tree", () -> tree(Sheet.draw(job, type, art, plate)));
+        stages.put("the whole file", () -> SheetFile.write(Sheet.draw(job, type, art, plate), colour));
         stages.put("floor: the finished bytes copied", () -> new ByteArrayOutputStream(sheet.length)
                 .writeBytes(sheet));
         return stages;

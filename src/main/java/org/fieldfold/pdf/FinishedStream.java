@@ -1,0 +1,41 @@
+package org.fieldfold.pdf;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.zip.CRC32;
+import java.util.zip.Deflater;
+import java.util.zip.DeflaterOutputStream;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSStream;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/**
+ * A content stream, compressed once and put into any number of documents.
+ *
+ * @param sum of what it was before, by which documents are told apart
+ */
+record FinishedStream(byte[] packed, long sum) {
+    private static final int DEFLATE_LEVEL = 6;
+
+    static FinishedStream of(byte[] content) {
+        CRC32 sum = new CRC32();
+        sum.update(content);
+        Deflater deflater = new Deflater(DEFLATE_LEVEL);
+        ByteArrayOutputStream packed = new ByteArrayOutputStream(content.length / 3 + 64);
+        try (DeflaterOutputStream out = new DeflaterOutputStream(packed, deflater, 8192)) {
+            out.write(content);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException("writing to memory can't fail", impossible);
+        } finally {
+            deflater.end();
+        }
+        return new FinishedStream(packed.toByteArray(), sum.getValue());
+    }
+
+    COSStream copyInto(PDDocument document) throws IOException {
+        COSStream stream = Streams.plain(document, packed);
+        stream.setItem(COSName.FILTER, COSName.FLATE_DECODE);
+        return stream;
+    }
+}
