@@ -233,7 +233,7 @@ final class BlockMarkup {
     }
 
     private void styled(Run run) {
-        if (!run.language().isEmpty()) {
+        if (run.language().matches("[a-z]{2,3}(-[A-Za-z0-9]{2,8})*")) {
             out.open("span", "lang", run.language());
             styled(run.in(""));
             out.close();

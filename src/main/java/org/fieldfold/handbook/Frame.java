@@ -59,7 +59,6 @@ final class Frame {
         return page(title, NOTHING + "img-src 'self' file:; style-src 'self' file:; script-src 'self' file:; "
                 + "worker-src 'self'; manifest-src 'self'",
                 new Markup().empty("link", "rel", "stylesheet", "href", sheet)
-                        .empty("link", "rel", "manifest", "href", Offline.MANIFEST)
                         .empty("link", "rel", "icon", "href", Offline.ICON, "type", "image/svg+xml")
                         .element("script", "", "src", script, "defer", "defer").toString(), TOOLS + body);
     }
