@@ -27,7 +27,8 @@ import java.util.concurrent.TimeUnit;
 public final class PreviewServer implements AutoCloseable {
     /** Pages listen here; what they show follows. */
     private static final String EVENTS = "/events/";
-    private static final int MOST_AT_ONCE = EventStreams.MOST + 16;
+    /** A client that is slow to ask takes a hand until its patience ends: there are more than enough. */
+    private static final int MOST_AT_ONCE = 256;
     private static final int PATIENCE_SECONDS = 10;
     private static final int HEARTBEAT_SECONDS = 15;
 
@@ -70,7 +71,7 @@ public final class PreviewServer implements AutoCloseable {
         limit("sun.net.httpserver.maxReqTime", PATIENCE_SECONDS);
         limit("sun.net.httpserver.maxReqHeaders", 100);
         limit("sun.net.httpserver.maxReqHeaderSize", 32 * 1024);
-        limit("jdk.httpserver.maxConnections", 4 * MOST_AT_ONCE);
+        limit("jdk.httpserver.maxConnections", MOST_AT_ONCE - EventStreams.MOST);
         return new PreviewServer(port, shelf);
     }
 
