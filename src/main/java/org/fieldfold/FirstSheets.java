@@ -55,18 +55,31 @@ final class FirstSheets {
         }
         for (Placed<Office> office : said.offices().values()) {
             if (firstOf(office.value(), base.edition().value().languages()).equals(language)) {
-                for (Paper paper : papers(List.of(office.value().paper()))) {
-                    sheets.addAll(first.of("offices/" + office.value().id() + "/print-me-first."
-                            + paper.id(), OfficePanel.of(office), paper,
-                            office.value().flip().orElse(FlipEdge.SHORT), true));
-                }
+                sheets.addAll(first.of(office, "offices/" + office.value().id() + "/"));
             }
         }
         return sheets;
     }
 
+    /**
+     * Those of one office.
+     *
+     * @param said in the first of its languages
+     * @param folder before their names
+     */
+    static List<Forms.Form> of(Placed<Office> office, String folder, ContentBase said, Press press, boolean proof,
+            Phrases phrases) {
+        return new FirstSheets(said, press, proof, phrases).of(office, folder);
+    }
+
+    private List<Forms.Form> of(Placed<Office> office, String folder) {
+        return papers(List.of(office.value().paper())).stream().flatMap(paper -> of(folder
+                + "print-me-first." + paper.id(), OfficePanel.of(office), paper,
+                office.value().flip().orElse(FlipEdge.SHORT), true).stream()).toList();
+    }
+
     /** An office has one such sheet, in the first of its languages that the edition speaks. */
-    private static String firstOf(Office office, List<String> languages) {
+    static String firstOf(Office office, List<String> languages) {
         return office.languages().stream().filter(languages::contains).findFirst().orElse(languages.get(0));
     }
 

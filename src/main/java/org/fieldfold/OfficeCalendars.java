@@ -25,19 +25,28 @@ final class OfficeCalendars {
         CalendarDownload writer = new CalendarDownload(base.edition().value(), phrases);
         for (Placed<Office> placed : base.offices().values()) {
             Office office = placed.value();
-            Place place = calendars.near(office);
-            List<String> guides = office.guides().isEmpty() ? List.copyOf(base.guides().keySet())
-                    : office.guides();
-            if (office.languages().contains(phrases.language())) {
-                guides.stream().filter(base.guides()::containsKey).forEach(id -> {
-                    Guide guide = base.guides().get(id).value();
-                    GuideCalendar calendar = calendars.of(guide, place);
-                    if (!calendar.isEmpty()) {
-                        files.put("offices/" + office.id() + "/" + id + "." + phrases.language() + ".ics",
-                                writer.write(guide, calendar).getBytes(StandardCharsets.UTF_8));
-                    }
-                });
-            }
+            of(office, base, calendars, writer, phrases).forEach((name, bytes) ->
+                    files.put("offices/" + office.id() + "/" + name, bytes));
+        }
+        return files;
+    }
+
+    /** Those of one office, by name. */
+    static Map<String, byte[]> of(Office office, ContentBase base, Calendars calendars, CalendarDownload writer,
+            Phrases phrases) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        Place place = calendars.near(office);
+        List<String> guides = office.guides().isEmpty() ? List.copyOf(base.guides().keySet())
+                : office.guides();
+        if (office.languages().contains(phrases.language())) {
+            guides.stream().filter(base.guides()::containsKey).forEach(id -> {
+                Guide guide = base.guides().get(id).value();
+                GuideCalendar calendar = calendars.of(guide, place);
+                if (!calendar.isEmpty()) {
+                    files.put(id + "." + phrases.language() + ".ics",
+                            writer.write(guide, calendar).getBytes(StandardCharsets.UTF_8));
+                }
+            });
         }
         return files;
     }

@@ -17,7 +17,7 @@ final class OfficeCopies {
                 .toList();
     }
 
-    private static boolean handsOut(Office office, PrintRun run) {
+    static boolean handsOut(Office office, PrintRun run) {
         return (office.guides().isEmpty() || office.guides().contains(run.guide()))
                 && office.languages().contains(run.language()) && office.paper().equals(run.paper());
     }

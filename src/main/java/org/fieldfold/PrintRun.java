@@ -100,6 +100,11 @@ final class PrintRun {
         return OfficePanel.of(base.offices().get(id));
     }
 
+    /** The sheet of a copy, for a printer that turns it so. */
+    Imposition sheet(FlipEdge flip) {
+        return sheets.get(flip);
+    }
+
     /** Name of a copy's file, without its ending. */
     String name() {
         return guide() + "." + language + "." + paper;

@@ -87,7 +87,7 @@ final class SetGuides {
                 rows);
     }
 
-    private static List<String> papers(Guide guide, Edition edition) {
+    static List<String> papers(Guide guide, Edition edition) {
         return guide.papers().isEmpty() ? edition.papers() : guide.papers();
     }
 

@@ -22,7 +22,8 @@ import picocli.CommandLine.Spec;
             "  fieldfold explain RULE       what does a finding mean, and how is it mended?", "",
             "Exit status: 0 done, 1 findings of severity error, 2 wrong usage, 3 could not read or write."},
         subcommands = {CheckCommand.class, CompileCommand.class, ExplainCommand.class,
-            DraftCommand.class, EditionCommand.class, PreviewCommand.class, SignCommand.class, TableCommand.class,
+            DraftCommand.class, EditionCommand.class, PackCommand.class, PreviewCommand.class,
+            SignCommand.class, TableCommand.class,
             WorklistCommand.class})
 final class CommandLineTool implements Runnable {
     private static final int UNREADABLE = 3;

@@ -7,12 +7,12 @@ import java.util.Deque;
  * Writes HTML that is well-formed XML as well. The only place where text becomes markup: whatever comes in
  * through {@link #text} or an attribute's value is text and stays text.
  */
-final class Markup {
+public final class Markup {
     private final StringBuilder out = new StringBuilder();
     private final Deque<String> open = new ArrayDeque<>();
 
     /** Opens an element; attributes are names and values by turns. */
-    Markup open(String tag, String... attributes) {
+    public Markup open(String tag, String... attributes) {
         start(tag, attributes);
         out.append('>');
         open.push(tag);
@@ -20,30 +20,30 @@ final class Markup {
     }
 
     /** An element without content. */
-    Markup empty(String tag, String... attributes) {
+    public Markup empty(String tag, String... attributes) {
         start(tag, attributes);
         out.append("/>");
         return this;
     }
 
     /** Closes the element that was opened last. */
-    Markup close() {
+    public Markup close() {
         out.append("</").append(open.pop()).append('>');
         return this;
     }
 
     /** An element with nothing but text in it. */
-    Markup element(String tag, String text, String... attributes) {
+    public Markup element(String tag, String text, String... attributes) {
         return open(tag, attributes).text(text).close();
     }
 
-    Markup text(String text) {
+    public Markup text(String text) {
         escape(text);
         return this;
     }
 
     /** A line break in the source, so that a page can be compared line by line. */
-    Markup line() {
+    public Markup line() {
         out.append('\n');
         return this;
     }

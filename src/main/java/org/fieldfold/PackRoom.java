@@ -1,0 +1,169 @@
+package org.fieldfold;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.fieldfold.calendar.Calendars;
+import org.fieldfold.entry.Contact;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.Edition;
+import org.fieldfold.entry.Figure;
+import org.fieldfold.entry.Guide;
+import org.fieldfold.entry.Office;
+import org.fieldfold.entry.Placed;
+import org.fieldfold.fold.FlipEdge;
+import org.fieldfold.manuscript.CalendarDownload;
+import org.fieldfold.manuscript.GuideWriter;
+import org.fieldfold.manuscript.News;
+import org.fieldfold.manuscript.OfficePanel;
+import org.fieldfold.manuscript.Phrases;
+import org.fieldfold.pack.CounterPage;
+import org.fieldfold.pack.Handout;
+import org.fieldfold.pack.PackWords;
+import org.fieldfold.pack.PackZip;
+import org.fieldfold.pdf.Press;
+import org.fieldfold.source.Finding;
+import org.fieldfold.translation.TranslatedBase;
+import org.fieldfold.typeset.PrintMeFirst;
+import org.fieldfold.typeset.SetGuide;
+
+/**
+ * Where packs are made, one office after the other, from guides that are set once. What it makes of an office
+ * depends on the region but not on which other offices are packed in the same run. Several threads may use it.
+ */
+final class PackRoom {
+    private final ContentBase base;
+    private final boolean proof;
+    private final Press press;
+    private final Map<String, Tongue> tongues = new LinkedHashMap<>();
+    private final List<PrintRun> runs = new ArrayList<>();
+    private final Map<PrintRun, List<Finding>> generic = new HashMap<>();
+    private final Set<Integer> characters = new TreeSet<>();
+
+    /** What is said in one language. */
+    private record Tongue(ContentBase base, Phrases phrases, Calendars calendars, CalendarDownload writer) {
+    }
+
+    PackRoom(ContentBase base, News news, boolean proof) {
+        this.base = base;
+        this.proof = proof;
+        Map<String, byte[]> figures = new HashMap<>(PrintMeFirst.figures());
+        for (Placed<Figure> figure : base.figures().values()) {
+            figures.put(figure.value().id(), figure.value().bytes());
+        }
+        this.press = Press.of(figures);
+        Edition edition = base.edition().value();
+        Set<String> papers = base.offices().values().stream().map(office -> office.value().paper())
+                .collect(Collectors.toCollection(TreeSet::new));
+        for (String language : edition.languages()) {
+            ContentBase said = TranslatedBase.in(base, language);
+            Phrases phrases = Phrases.in(language);
+            tongues.put(language, new Tongue(said, phrases, new Calendars(said),
+                    new CalendarDownload(edition, phrases)));
+            GuideWriter writer = new GuideWriter(said, phrases, news);
+            for (Placed<Guide> guide : said.guides().values()) {
+                SetGuides.papers(guide.value(), edition).stream().filter(papers::contains).forEach(paper ->
+                        PrintRun.of(said, guide, language, paper, writer, proof, press).ifPresent(runs::add));
+            }
+            said.offices().values().forEach(office -> spell(office.value()));
+            phrases.under("").values().forEach(this::spell);
+        }
+        IntStream.range(0x20, 0x7F).forEach(characters::add);
+        for (PrintRun run : runs) {
+            SetGuide set = run.set(run.generic());
+            generic.put(run, set.findings());
+            characters.addAll(run.job(set, FlipEdge.SHORT).characters());
+        }
+        press.freeze(characters);
+    }
+
+    private void spell(Office office) {
+        Contact contact = office.contact();
+        List.of(office.name(), office.county(), contact.phone(), contact.email(), contact.hours())
+                .forEach(this::spell);
+        contact.address().forEach(this::spell);
+        contact.people().forEach(this::spell);
+    }
+
+    private void spell(String words) {
+        words.codePoints().forEach(characters::add);
+    }
+
+    /** The characters of all packs: with the office's own file, all that its sheets depend on. */
+    Set<Integer> characters() {
+        return characters;
+    }
+
+    /** What does not fit on the sheets whoever prints them. */
+    List<Finding> findings() {
+        return generic.values().stream().flatMap(List::stream).distinct().sorted().toList();
+    }
+
+    /**
+     * All files of an office's pack, by name.
+     *
+     * @param findings gets what does not fit on this office's copies
+     */
+    SortedMap<String, byte[]> pack(String id, List<Finding> findings) {
+        Office office = base.offices().get(id).value();
+        SortedMap<String, byte[]> files = new TreeMap<>();
+        for (PrintRun run : runs) {
+            if (OfficeCopies.handsOut(office, run)) {
+                OfficePanel panel = run.office(id);
+                SetGuide set = run.set(panel);
+                findings.addAll(run.findings(panel, set, generic.get(run)));
+                files.put(run.name() + ".pdf", press.print(run.job(set, flip(office))));
+            }
+        }
+        tongues.values().forEach(tongue -> files.putAll(OfficeCalendars.of(office, tongue.base(),
+                tongue.calendars(), tongue.writer(), tongue.phrases())));
+        Tongue own = tongues.get(FirstSheets.firstOf(office, base.edition().value().languages()));
+        for (Forms.Form first : FirstSheets.of(own.base().offices().get(id), "", own.base(), press, proof,
+                own.phrases())) {
+            findings.addAll(first.findings());
+            files.put(first.path(), press.print(first.job()));
+        }
+        files.put("index.html", page(own, id, files).getBytes(StandardCharsets.UTF_8));
+        String name = id + "-" + base.edition().value().year();
+        files.put(name + ".zip", PackZip.of(name, files));
+        return files;
+    }
+
+    private String page(Tongue own, String id, SortedMap<String, byte[]> files) {
+        Office office = own.base().offices().get(id).value();
+        Edition edition = own.base().edition().value();
+        List<Handout> handouts = new ArrayList<>();
+        for (Placed<Guide> guide : own.base().guides().values()) {
+            List<PrintRun> printed = runs.stream().filter(run -> run.guide().equals(guide.value().id())
+                    && OfficeCopies.handsOut(office, run)).toList();
+            if (!printed.isEmpty()) {
+                handouts.add(new Handout(guide.value().title(), guide.value().purpose(),
+                        printed.get(0).sheet(flip(office)),
+                        printed.stream().map(run -> copy(run, files)).toList()));
+            }
+        }
+        return CounterPage.write(new CounterPage.Facts(office.name(), office.contact().phone(),
+                edition.year(), own.phrases().date(edition.validUntil()),
+                "print-me-first." + office.paper() + ".pdf", office.paper(), flip(office),
+                edition.notice().map(notice -> notice.full().words()), proof, handouts), PackWords.in(own.phrases().language()));
+    }
+
+    private static Handout.Copy copy(PrintRun run, SortedMap<String, byte[]> files) {
+        String calendar = run.guide() + "." + run.language() + ".ics";
+        return new Handout.Copy(run.language(), run.name() + ".pdf",
+                files.containsKey(calendar) ? calendar : "");
+    }
+
+    private static FlipEdge flip(Office office) {
+        return office.flip().orElse(FlipEdge.SHORT);
+    }
+}

@@ -1,0 +1,139 @@
+package org.fieldfold.pack;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fieldfold.fold.FlipEdge;
+import org.fieldfold.fold.FoldScheme;
+import org.fieldfold.fold.Side;
+import org.fieldfold.handbook.Markup;
+
+/** The page that a helper at an office's counter opens: what to print, on which paper, how to fold it. */
+public final class CounterPage {
+    private static final String LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
+
+    private final Facts facts;
+    private final PackWords words;
+    private final Markup out = new Markup();
+
+    /**
+     * What the page is about.
+     *
+     * @param firstSheet name of the sheet that is printed before all others
+     * @param paper id of the paper
+     * @param notice that this is no real advice, where it is not
+     * @param proof whether findings stand
+     */
+    public record Facts(String office, String phone, int year, String validUntil, String firstSheet,
+            String paper, FlipEdge flip, Optional<String> notice, boolean proof, List<Handout> handouts) {
+    }
+
+    private CounterPage(Facts facts, PackWords words) {
+        this.facts = facts;
+        this.words = words;
+    }
+
+    public static String write(Facts facts, PackWords words) {
+        return new CounterPage(facts, words).write();
+    }
+
+    private String write() {
+        String title = words.say("title", facts.office(), facts.year());
+        out.open("html", "lang", words.language()).line().open("head").empty("meta", "charset", "utf-8")
+                .empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
+                .element("title", title).open("style").text(style()).close().close().line().open("body");
+        out.open("header");
+        if (facts.proof()) {
+            out.element("p", words.say("proof"), "class", "proof");
+        }
+        out.element("h1", words.say("need")).element("p", title + " · " + facts.phone());
+        out.element("p", words.say("holds", facts.validUntil()), "class", "holds");
+        out.close().line();
+        how();
+        Map<FoldScheme, String> schemes = schemes();
+        out.open("ul", "class", "handouts").line();
+        facts.handouts().forEach(handout -> handout(handout, schemes.get(handout.sheet().scheme())));
+        out.close().line();
+        folding(schemes);
+        out.open("footer");
+        facts.notice().ifPresent(notice -> out.element("p", notice));
+        out.element("p", words.say("label")).close().line().close().close().line();
+        return "<!DOCTYPE html>\n" + out;
+    }
+
+    private void how() {
+        String edge = facts.flip() == FlipEdge.SHORT ? "edge.short" : "edge.long";
+        out.open("section", "class", "how").element("h2", words.say("how"));
+        out.open("ol").open("li").text(words.say("how.first") + " ").element("a", facts.firstSheet(), "href",
+                facts.firstSheet()).close();
+        out.open("li").text(words.say("how.paper") + " ").element("b", words.say("paper." + facts.paper()))
+                .text(", ").element("b", words.say("size")).close();
+        out.open("li").text(words.say("how.both") + " ").element("b", words.say(edge)).close();
+        out.element("li", words.say("how.last", facts.year() - 1)).close().close().line();
+    }
+
+    /** Each scheme with its letter, in the order of the handouts. */
+    private Map<FoldScheme, String> schemes() {
+        Map<FoldScheme, String> schemes = new LinkedHashMap<>();
+        for (Handout handout : facts.handouts()) {
+            int next = schemes.size();
+            schemes.computeIfAbsent(handout.sheet().scheme(), scheme -> next < LETTERS.length()
+                    ? LETTERS.substring(next, next + 1) : Integer.toString(next + 1));
+        }
+        return schemes;
+    }
+
+    private void handout(Handout handout, String fold) {
+        boolean oneSided = handout.sheet().scheme().oneSided();
+        out.open("li").open("div", "class", "sketches");
+        SheetSketch.write(out, handout.sheet(), Side.FRONT, handout.title(), words);
+        if (!oneSided) {
+            SheetSketch.write(out, handout.sheet(), Side.BACK, handout.title(), words);
+        }
+        out.close().open("div").element("h2", handout.title()).element("p", handout.purpose());
+        out.open("p", "class", "print");
+        for (Handout.Copy copy : handout.copies()) {
+            String language = words.say("language." + copy.language());
+            out.element("a", words.say("print", language), "href", copy.file(), "hreflang", copy.language())
+                    .text(" ");
+            if (!copy.calendar().isBlank()) {
+                out.element("a", words.say("calendar", language), "href", copy.calendar(), "class", "dates")
+                        .text(" ");
+            }
+        }
+        out.element("b", words.say("fold", fold), "class", "fold");
+        if (oneSided) {
+            out.text(" " + words.say("one-sided"));
+        }
+        out.close().close().close().line();
+    }
+
+    private void folding(Map<FoldScheme, String> schemes) {
+        out.open("section", "class", "folds");
+        List<FoldScheme> told = new ArrayList<>();
+        for (Handout handout : facts.handouts()) {
+            FoldScheme scheme = handout.sheet().scheme();
+            if (!told.contains(scheme)) {
+                told.add(scheme);
+                out.open("div").element("h2", words.say("fold", schemes.get(scheme))).open("ol");
+                FoldingWords.of(handout.sheet(), words).forEach(step -> out.element("li", step));
+                out.close().close().line();
+            }
+        }
+        out.close().line();
+    }
+
+    private static String style() {
+        try (InputStream in = CounterPage.class.getResourceAsStream("counter.css")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+}
