@@ -1,6 +1,9 @@
 package org.fieldfold.check;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -11,6 +14,9 @@ import org.fieldfold.translation.Matching;
 
 /** A translation uses the one word that the glossary has for a word of the trade. */
 final class TranslationTerms implements TranslationRule {
+    /** Of the glossary's words, which are looked for in every text. */
+    private final Map<String, Pattern> whole = new ConcurrentHashMap<>();
+
     @Override
     public String id() {
         return "translation-terms";
@@ -42,9 +48,13 @@ final class TranslationTerms implements TranslationRule {
     }
 
     /** The first of some words that stands in a text as a whole word, whatever its capitals. */
-    private static java.util.Optional<String> has(String text, List<String> words) {
-        return words.stream().filter(word -> Pattern.compile("(?<![\\p{L}\\p{N}])" + Pattern.quote(word)
-                + "(?![\\p{L}\\p{N}])", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE).matcher(text)
-                .find()).findFirst();
+    private Optional<String> has(String text, List<String> words) {
+        return words.stream().filter(word -> whole.computeIfAbsent(word, TranslationTerms::wholeWord)
+                .matcher(text).find()).findFirst();
+    }
+
+    private static Pattern wholeWord(String word) {
+        return Pattern.compile("(?<![\\p{L}\\p{N}])" + Pattern.quote(word) + "(?![\\p{L}\\p{N}])",
+                Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
     }
 }
