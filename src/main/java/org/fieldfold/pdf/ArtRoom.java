@@ -7,6 +7,7 @@ import org.fieldfold.typeset.FigureShapes;
 
 /** All figures of a publication. Each is made into artwork at its first use, and kept. */
 final class ArtRoom implements FigureShapes {
+    private final Map<String, SquareCodePattern> squareCodes = new ConcurrentHashMap<>();
     private final Map<String, Figure> figures = new TreeMap<>();
     private final Map<String, Artwork> artwork = new ConcurrentHashMap<>();
 
@@ -30,5 +31,10 @@ final class ArtRoom implements FigureShapes {
                     + id + "'");
         }
         return found;
+    }
+
+    /** The pattern of an address, which is the same on all copies. */
+    SquareCodePattern squareCode(String address) {
+        return squareCodes.computeIfAbsent(address, SquareCodePattern::of);
     }
 }

@@ -124,7 +124,7 @@ final class PanelWriter {
     }
 
     private void squareCode(Mark.SquareCode code) {
-        SquareCodePattern pattern = SquareCodePattern.of(code.address());
+        SquareCodePattern pattern = sheet.art().squareCode(code.address());
         enterFigure(code.tag(), code.x(), code.y(), code.size(), code.size());
         pen.fill(Mark.Ink.BLACK);
         double module = code.size() / pattern.side();
