@@ -57,8 +57,9 @@ class GatheredSheetsTest {
         for (int page = 1; page <= 6; page++) {
             int here = page;
             PrintedType.Letter number = letters.stream().filter(letter -> letter.page() == here
-                    && letter.text().equals(Integer.toString(here)) && letter.size() == 14).findFirst()
-                    .orElseThrow();
+                    && letter.text().equals(Integer.toString(here)) && letter.size() == 14)
+                    // what surrounds the panels is painted before them, and has figures of its own
+                    .reduce((earlier, later) -> later).orElseThrow();
             // backs of upright pages stand on their heads for a printer that turns on the short edge
             boolean turned = flip == FlipEdge.SHORT && page % 2 == 0;
             assertEquals(turned, number.y() < sheet.sheetHeight() / 2);
