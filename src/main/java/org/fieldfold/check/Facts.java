@@ -3,11 +3,11 @@ package org.fieldfold.check;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Figure;
+import org.fieldfold.entry.Keys;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.Text;
 import org.fieldfold.source.Span;
@@ -66,7 +66,7 @@ final class Facts {
             }
         } else if (value instanceof Record fact) {
             for (RecordComponent component : fact.getClass().getRecordComponents()) {
-                walk(placed, value(fact, component), with(path, kebab(component.getName())), visitor);
+                walk(placed, Keys.value(fact, component), with(path, Keys.of(component)), visitor);
             }
         }
     }
@@ -89,17 +89,5 @@ final class Facts {
         List<Object> longer = new ArrayList<>(path);
         longer.add(step);
         return longer;
-    }
-
-    private static String kebab(String name) {
-        return name.replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
-    }
-
-    private static Object value(Record fact, RecordComponent component) {
-        try {
-            return component.getAccessor().invoke(fact);
-        } catch (ReflectiveOperationException impossible) {
-            throw new IllegalStateException("a record's own accessor " + component, impossible);
-        }
     }
 }

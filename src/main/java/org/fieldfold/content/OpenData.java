@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Control;
 import org.fieldfold.entry.Figure;
+import org.fieldfold.entry.Keys;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.Text;
 import org.fieldfold.prose.Prose;
@@ -100,7 +101,7 @@ public final class OpenData {
         } else if (value instanceof Boolean truth) {
             json.writeBoolean(truth);
         } else if (value instanceof Enum<?> word) {
-            json.writeString(Shapes.word(word));
+            json.writeString(Keys.word(word));
         } else if (value instanceof MonthDay day) {
             json.writeString(day.toString().substring(2));
         } else if (value instanceof String || value instanceof TemporalAccessor) {
@@ -124,23 +125,15 @@ public final class OpenData {
             json.writeNumberProperty("tier", control.tier());
         }
         for (RecordComponent component : facts.getClass().getRecordComponents()) {
-            Object value = value(facts, component);
+            Object value = Keys.value(facts, component);
             boolean absent = value instanceof Optional<?> optional && optional.isEmpty()
                     || value instanceof Collection<?> list && list.isEmpty()
                     || idFromFileName && component.getName().equals("id");
             if (!absent) {
-                json.writeName(Shapes.key(component));
+                json.writeName(Keys.of(component));
                 write(json, value instanceof Optional<?> optional ? optional.get() : value);
             }
         }
         json.writeEndObject();
-    }
-
-    private static Object value(Record facts, RecordComponent component) {
-        try {
-            return component.getAccessor().invoke(facts);
-        } catch (ReflectiveOperationException impossible) {
-            throw new IllegalStateException("a record's own accessor " + component, impossible);
-        }
     }
 }

@@ -9,13 +9,13 @@ import java.time.MonthDay;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.fieldfold.entry.Control;
 import org.fieldfold.entry.Describe;
+import org.fieldfold.entry.Keys;
 import org.fieldfold.entry.Text;
 import org.fieldfold.prose.Prose;
 
@@ -89,19 +89,9 @@ final class Shapes {
     private static Shape.Words words(Class<?> type) {
         Map<String, Object> byWord = new LinkedHashMap<>();
         for (Object constant : type.getEnumConstants()) {
-            byWord.put(word((Enum<?>) constant), constant);
+            byWord.put(Keys.word((Enum<?>) constant), constant);
         }
         return new Shape.Words(byWord);
-    }
-
-    /**
-     * How a constant is written in a file: lower case with hyphens; units such as F and C keep their
-     * capitals.
-     */
-    static String word(Enum<?> constant) {
-        boolean symbols = Arrays.stream(constant.getDeclaringClass().getEnumConstants())
-                .allMatch(other -> ((Enum<?>) other).name().length() == 1);
-        return symbols ? constant.name() : constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private static Shape.Fields record(Class<?> type) {
@@ -111,7 +101,7 @@ final class Shapes {
         Class<?>[] types = Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
         try {
             Constructor<?> constructor = type.getDeclaredConstructor(types);
-            return new Shape.Fields(words(type.getSimpleName(), ' '), fields, constructor);
+            return new Shape.Fields(words(type.getSimpleName()), fields, constructor);
         } catch (NoSuchMethodException e) {
             throw new IllegalStateException("a record has its canonical constructor: " + type, e);
         }
@@ -127,21 +117,16 @@ final class Shapes {
             presence = Shape.Presence.LIST;
         }
         Describe describe = component.getAnnotation(Describe.class);
-        return new Shape.Field(words(component.getName(), '-'), of(generic), presence,
+        return new Shape.Field(Keys.of(component), of(generic), presence,
                 describe == null ? "" : describe.value(), Ranges.of(type, component.getName()));
     }
 
-    /** The key of a record's component, as it is written in a file. */
-    static String key(RecordComponent component) {
-        return words(component.getName(), '-');
-    }
-
-    /** {@code lookAlikes} as {@code look-alikes}, {@code PestEntry} as {@code pest entry}. */
-    private static String words(String camel, char joint) {
+    /** {@code PestEntry} as {@code pest entry}. */
+    private static String words(String camel) {
         StringBuilder words = new StringBuilder();
         for (char c : camel.toCharArray()) {
             if (Character.isUpperCase(c) && words.length() > 0) {
-                words.append(joint);
+                words.append(' ');
             }
             words.append(Character.toLowerCase(c));
         }

@@ -9,13 +9,13 @@ import java.time.temporal.TemporalAccessor;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.fieldfold.entry.Control;
 import org.fieldfold.entry.Figure;
+import org.fieldfold.entry.Keys;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.prose.Prose;
 import org.fieldfold.report.Sha256;
@@ -74,7 +74,7 @@ final class FactForm {
 
     private static String single(Object value) {
         if (value instanceof Enum<?> word) {
-            return word(word);
+            return Keys.word(word);
         }
         if (value instanceof Integer || value instanceof Long || value instanceof Boolean) {
             return value.toString();
@@ -98,14 +98,8 @@ final class FactForm {
         throw new IllegalArgumentException("no form for the facts of a " + value.getClass().getName());
     }
 
-    /** A constant as it is written in files. */
-    static String word(Enum<?> constant) {
-        return constant.name().length() == 1 ? constant.name()
-                : constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
     private static String key(Object key) {
-        return key instanceof Enum<?> word ? word(word) : String.valueOf(key);
+        return key instanceof Enum<?> word ? Keys.word(word) : String.valueOf(key);
     }
 
     private static Optional<Fact> record(Record facts) {
@@ -114,7 +108,8 @@ final class FactForm {
             group.put("tier", Fact.word(control.tier()));
         }
         for (RecordComponent component : facts.getClass().getRecordComponents()) {
-            of(value(facts, component)).ifPresent(fact -> group.put(key(component), fact));
+            of(Keys.value(facts, component)).ifPresent(fact ->
+                    group.put(Keys.of(component), fact));
         }
         return group.isEmpty() ? Optional.empty() : Optional.of(new Fact.Group(group));
     }
@@ -147,20 +142,7 @@ final class FactForm {
             }
         }
         return Optional.of(Fact.group("first", Fact.word(record.first().get()), "last", Fact.word(last),
-                "unit", Fact.word(word(record.unit())), "days-sha256",
+                "unit", Fact.word(Keys.word(record.unit())), "days-sha256",
                 Fact.word(Sha256.of(days.toString().getBytes(StandardCharsets.UTF_8)))));
-    }
-
-    /** {@code lookAlikes} as {@code look-alikes}. */
-    static String key(RecordComponent component) {
-        return component.getName().replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
-    }
-
-    static Object value(Record facts, RecordComponent component) {
-        try {
-            return component.getAccessor().invoke(facts);
-        } catch (ReflectiveOperationException impossible) {
-            throw new IllegalStateException("a record's own accessor " + component, impossible);
-        }
     }
 }

@@ -9,7 +9,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.fieldfold.entry.ContentBase;
-import org.fieldfold.entry.Placed;
+import org.fieldfold.entry.Keys;
 
 /**
  * All facts of a content base at one time: as it is now, or as a ledger keeps it.
@@ -40,8 +40,8 @@ public record Snapshot(SortedMap<String, SortedMap<String, Known>> records) {
     public static Snapshot of(ContentBase base) {
         SortedMap<String, SortedMap<String, Known>> records = new TreeMap<>();
         for (RecordComponent component : ContentBase.class.getRecordComponents()) {
-            String kind = FactForm.key(component);
-            Object value = FactForm.value(base, component);
+            String kind = Keys.of(component);
+            Object value = Keys.value(base, component);
             SortedMap<String, Known> byId = new TreeMap<>();
             if (value instanceof Map<?, ?> map) {
                 map.forEach((id, record) -> known(record).ifPresent(known ->

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.fieldfold.entry.Figure;
+import org.fieldfold.entry.Keys;
 import org.fieldfold.entry.Text;
 import org.fieldfold.entry.Translated;
 import org.fieldfold.prose.Prose;
@@ -104,7 +105,7 @@ final class TextWalk {
     private static Optional<String> named(Object item, String key) {
         return item instanceof Record fact ? Stream.of(fact.getClass().getRecordComponents())
                 .filter(component -> component.getName().equals(key)).findFirst()
-                .map(component -> value(fact, component))
+                .map(component -> Keys.value(fact, component))
                 .map(value -> value.toString().toLowerCase(Locale.ROOT)) : Optional.empty();
     }
 
@@ -112,10 +113,10 @@ final class TextWalk {
         RecordComponent[] components = fact.getClass().getRecordComponents();
         Object[] values = new Object[components.length];
         for (int i = 0; i < components.length; i++) {
-            Object value = value(fact, components[i]);
+            Object value = Keys.value(fact, components[i]);
             Translated mark = components[i].getAnnotation(Translated.class);
             // the note of a figure is its file
-            Place inside = fact instanceof Figure ? place : place.then(kebab(components[i].getName()));
+            Place inside = fact instanceof Figure ? place : place.then(Keys.of(components[i]));
             values[i] = mark == null ? walk(value, inside) : words(value, inside, mark.optional());
         }
         return built(fact.getClass(), values);
@@ -125,7 +126,7 @@ final class TextWalk {
     static Map<String, Object> components(Record fact) {
         Map<String, Object> values = new LinkedHashMap<>();
         for (RecordComponent component : fact.getClass().getRecordComponents()) {
-            values.put(component.getName(), value(fact, component));
+            values.put(component.getName(), Keys.value(fact, component));
         }
         return values;
     }
@@ -147,17 +148,5 @@ final class TextWalk {
         }
         return value instanceof Optional<?> given ? given.map(words -> words(words, place, optional))
                 : change.line(place, (String) value, optional);
-    }
-
-    private static String kebab(String name) {
-        return name.replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
-    }
-
-    private static Object value(Record fact, RecordComponent component) {
-        try {
-            return component.getAccessor().invoke(fact);
-        } catch (ReflectiveOperationException impossible) {
-            throw new IllegalStateException("a record's own accessor " + component, impossible);
-        }
     }
 }
