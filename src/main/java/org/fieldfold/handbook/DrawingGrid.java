@@ -18,6 +18,9 @@ final class DrawingGrid {
     /** Steps along the longer side of a drawing: twice as many as the largest picture of a page has points. */
     private static final int STEPS = 560;
 
+    /** What nobody sees, in steps. */
+    private static final double SEEN = 0.6;
+
     private static final Pattern VIEW_BOX = Pattern.compile(
             "viewBox=[\"']\\s*(?:[-\\d.]+[\\s,]+){2}([\\d.]{1,9})[\\s,]+([\\d.]{1,9})\\s*[\"']");
 
@@ -67,7 +70,7 @@ final class DrawingGrid {
 
     /** Path data on the grid; empty when it is no path that this class can read. */
     Optional<String> path(String data) {
-        return PathOnGrid.of(data, scale).map(PathOnGrid::written);
+        return PathData.of(data).map(path -> PathOnGrid.of(path.bent(SEEN / scale), scale));
     }
 
     private String numbers(String value, int places) {

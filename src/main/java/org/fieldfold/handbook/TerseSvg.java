@@ -75,8 +75,7 @@ final class TerseSvg {
         String value = grid.map(found -> found.value(name, drawn)).orElse(drawn);
         out.append('\'');
         if (name.equals("d")) {
-            String bent = TersePath.of(drawn).orElse(drawn);
-            grid.flatMap(found -> found.path(bent)).ifPresentOrElse(this::put, () -> path(bent));
+            grid.flatMap(found -> found.path(drawn)).ifPresentOrElse(this::put, () -> path(drawn));
         } else if (name.equals("id")) {
             put(shortId(value));
         } else if (value.startsWith("#") && name.endsWith("href")) {

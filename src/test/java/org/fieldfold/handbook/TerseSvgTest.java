@@ -98,7 +98,7 @@ class TerseSvgTest {
 
     @Test
     void leavesOutBlanksAndNoughtsThatNobodyNeeds() {
-        assertEquals("<svg><path d='m.5-1c2 .5.5 1 10 0z' id='_0'/><use href='%23_0'/></svg>",
+        assertEquals("<svg><path d='M.5-1c2 .5.5 1 10 0z' id='_0'/><use href='%23_0'/></svg>",
                 new TerseSvg("<svg><title>x</title>\n<path d=\"M 0.5 -1 c 2 0.5 0.5 1 10 0 z\" "
                         + "id=\"half\"/>\n<use href=\"#half\"/></svg>\n").encoded());
     }

@@ -11,13 +11,18 @@ import org.fieldfold.entry.Figure;
 import org.fieldfold.entry.Placed;
 import org.junit.jupiter.api.Test;
 
-class TersePathTest {
+class PathDataTest {
     /** A command, or a number (SVG 1.1, 8.3.9). Our drawings use no arc flags. */
     private static final Pattern TOKEN = Pattern.compile("[A-Za-z]|[-+]?(?:\\d+\\.?\\d*|\\.\\d+)");
     private static final Pattern PATH = Pattern.compile(" d=[\"']([^\"']*)[\"']");
 
+    private static final double SEEN = 0.15;
+
+    /** Steps for a unit. */
+    private static final int SCALE = 10;
+
     /** What is not seen, and a rounding to tenths on top. */
-    private static final double NEAR = TersePath.SEEN + 0.1;
+    private static final double NEAR = SEEN + 0.1;
 
     @Test
     void everyShippedDrawingKeepsEveryLineWhereItWas() {
@@ -28,12 +33,13 @@ class TersePathTest {
             String drawn = new String(placed.value().bytes(), StandardCharsets.UTF_8);
             List<String> asked = paths(drawn);
             for (int i = 0; i < asked.size(); i++) {
-                String found = TersePath.of(asked.get(i)).orElse(asked.get(i));
+                String found = PathOnGrid.of(PathData.of(asked.get(i)).orElseThrow().bent(SEEN), SCALE);
                 List<double[]> one = points(asked.get(i));
                 List<double[]> other = points(found);
                 assertEquals(one.size(), other.size(), asked.get(i) + " / " + found);
                 for (int k = 0; k < one.size(); k++) {
-                    assertTrue(Math.hypot(one.get(k)[0] - other.get(k)[0], one.get(k)[1] - other.get(k)[1]) <= NEAR,
+                    assertTrue(Math.hypot(one.get(k)[0] - other.get(k)[0] / SCALE,
+                            one.get(k)[1] - other.get(k)[1] / SCALE) <= NEAR,
                             placed.value().id() + ": " + asked.get(i) + " / " + found);
                 }
                 points += one.size();
