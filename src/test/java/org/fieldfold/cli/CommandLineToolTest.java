@@ -4,13 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.stream.Stream;
 import org.fieldfold.Compiler;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -21,37 +17,20 @@ import tools.jackson.databind.ObjectMapper;
 
 /** Runs commands in this process: what they print, and the exit statuses that the help promises. */
 class CommandLineToolTest {
-    private static final Path SOUND = Path.of("src/test/resources/org/fieldfold/check/base");
-
     @TempDir
     private Path folder;
 
     private Path content;
     private boolean interactive;
 
-    /** What a command left behind. */
-    private record Run(int status, String out, String err) {
-    }
-
-    private Run run(String... args) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int status = CommandLineTool.run(args, new Terminal(new PrintStream(out, true,
-                StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8), interactive, () -> 0));
-        return new Run(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    private Desk.Run run(String... args) {
+        return Desk.run((out, err) -> new Terminal(out, err, interactive, () -> 0), args);
     }
 
     @BeforeEach
     void copySoundBase() throws IOException {
         content = folder.resolve("content");
-        try (Stream<Path> files = Files.walk(SOUND)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Path copy = content.resolve(SOUND.relativize(file).toString());
-                Files.createDirectories(copy.getParent());
-                Files.copy(file, copy);
-            }
-        }
+        Desk.copy(Desk.SOUND, content);
     }
 
     /** Takes the cautions out of an entry with insecticides. */
@@ -63,14 +42,14 @@ class CommandLineToolTest {
 
     @Test
     void aSoundBaseGivesStatus0() {
-        Run run = run("check", "--content", content.toString());
-        assertEquals(new Run(0, "0 errors, 0 warnings, 0 notes\n", ""), run);
+        Desk.Run run = run("check", "--content", content.toString());
+        assertEquals(new Desk.Run(0, "0 errors, 0 warnings, 0 notes\n", ""), run);
     }
 
     @Test
     void anErrorGivesStatus1AndItsPlace() throws IOException {
         breakIt();
-        Run run = run("check", "--content", content.toString());
+        Desk.Run run = run("check", "--content", content.toString());
         assertEquals(1, run.status());
         assertTrue(run.out().startsWith("content/pests/potato-beetle.yaml:50:"), run.out());
         assertTrue(run.out().contains("[no-caution]") && run.out().contains("\n  hint: add 'cautions:'\n"),
@@ -83,7 +62,7 @@ class CommandLineToolTest {
         Path sources = content.resolve("sources.yaml");
         Files.writeString(sources, Files.readString(sources)
                 + "  - {id: old, authors: Nobody, title: Left over, standing: read}\n");
-        Run run = run("check", "--content", content.toString());
+        Desk.Run run = run("check", "--content", content.toString());
         assertEquals(0, run.status());
         assertTrue(run.out().endsWith("0 errors, 1 warning, 0 notes\n"), run.out());
     }
@@ -100,7 +79,7 @@ class CommandLineToolTest {
     @ValueSource(strings = {"--format=json", "--format=sarif", "--format=SARIF"})
     void otherFormsAreJson(String format) throws IOException {
         breakIt();
-        Run run = run("check", "--content", content.toString(), format);
+        Desk.Run run = run("check", "--content", content.toString(), format);
         assertEquals(1, run.status());
         assertTrue(new ObjectMapper().readTree(run.out()).isObject());
         assertTrue(run.out().contains("no-caution"));
@@ -117,7 +96,7 @@ class CommandLineToolTest {
     void asOfMakesEntriesStale() {
         String base = content.toString();
         assertEquals(0, run("check", "--content", base, "--as-of", "2028-02-07").status());
-        Run later = run("check", "--content", base, "--as-of", "2028-06-01");
+        Desk.Run later = run("check", "--content", base, "--as-of", "2028-06-01");
         assertEquals(1, later.status());
         assertTrue(later.out().contains("within 15 months before 2028-06-01, found 2026-12-01 "
                 + "[revision-date]"),
@@ -129,7 +108,7 @@ class CommandLineToolTest {
     @Test
     void aMissingFolderGivesStatus3AndSaysSo() {
         for (String command : new String[] {"check", "compile"}) {
-            Run run = run(command, "--content", folder.resolve("nowhere").toString());
+            Desk.Run run = run(command, "--content", folder.resolve("nowhere").toString());
             assertEquals(3, run.status(), run.err());
             assertEquals("", run.out());
             assertTrue(run.err().contains("expected a folder at " + folder.resolve("nowhere")
@@ -140,7 +119,7 @@ class CommandLineToolTest {
 
     @Test
     void aFolderWithoutAnEditionIsAFindingAndNoCrash() throws IOException {
-        Run run = run("check", "--content", Files.createDirectory(folder.resolve("empty")).toString());
+        Desk.Run run = run("check", "--content", Files.createDirectory(folder.resolve("empty")).toString());
         assertEquals(1, run.status());
         assertTrue(run.out().contains("[missing-file]"), run.out());
     }
@@ -150,7 +129,7 @@ class CommandLineToolTest {
             "check too many",
         "explain no-cautoin", "explain Q", "draft pest", "draft weed x"})
     void wrongUsageGivesStatus2AndSaysWhatIsWrong(String line) {
-        Run run = run(line.split(" "));
+        Desk.Run run = run(line.split(" "));
         assertEquals(2, run.status(), run.out() + run.err());
         assertEquals("", run.out());
         assertFalse(run.err().isBlank());
@@ -160,7 +139,7 @@ class CommandLineToolTest {
     @Test
     void explainPrintsThePageOfEveryRule() {
         Compiler.rules().keySet().forEach(rule -> {
-            Run run = run("explain", rule);
+            Desk.Run run = run("explain", rule);
             assertEquals(0, run.status(), rule);
             assertTrue(run.out().startsWith("# " + rule + "\n"), rule);
         });
@@ -168,7 +147,7 @@ class CommandLineToolTest {
 
     @Test
     void explainWithoutANameListsAllRulesWithWhatTheyAsk() {
-        Run run = run("explain");
+        Desk.Run run = run("explain");
         assertEquals(0, run.status());
         assertEquals(Compiler.rules().size(), run.out().lines().count());
         assertTrue(run.out().lines().allMatch(line -> line.matches("[a-z0-9-]+ {2,}\\S.*")), run.out());
@@ -187,7 +166,7 @@ class CommandLineToolTest {
 
     @Test
     void helpNamesEveryCommandAndStatus() {
-        Run run = run("--help");
+        Desk.Run run = run("--help");
         assertEquals(0, run.status());
         for (String word : new String[] {"check", "compile", "explain", "draft",
                 "Exit status: 0 done, 1 findings"}) {
@@ -202,20 +181,20 @@ class CommandLineToolTest {
 
     @Test
     void draftWritesAFileOnceAndCheckSaysWhatIsLeft() {
-        Run first = run("draft", "pest", "leek-moth", "--content", content.toString());
+        Desk.Run first = run("draft", "pest", "leek-moth", "--content", content.toString());
         assertEquals(0, first.status(), first.err());
         assertTrue(Files.exists(content.resolve("pests/leek-moth.yaml")));
-        Run again = run("draft", "pest", "leek-moth", "--content", content.toString());
+        Desk.Run again = run("draft", "pest", "leek-moth", "--content", content.toString());
         assertEquals(2, again.status());
         assertTrue(again.err().contains("exists"), again.err());
-        Run check = run("check", "--content", content.toString());
+        Desk.Run check = run("check", "--content", content.toString());
         assertEquals(1, check.status());
         assertTrue(check.out().contains("content/pests/leek-moth.yaml:"), check.out());
     }
 
     @Test
     void draftWritesAndKeepsTheWorkingFilesOfATranslator() throws IOException {
-        Run first = run("draft", "translation", "es", "guides/potato", "--content", content.toString());
+        Desk.Run first = run("draft", "translation", "es", "guides/potato", "--content", content.toString());
         assertEquals(0, first.status(), first.err());
         Path file = content.resolve("es/guides/potato.yaml");
         assertEquals(file + System.lineSeparator(), first.out());

@@ -4,10 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -15,7 +12,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import org.fieldfold.edition.Ledger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -24,42 +20,27 @@ import tools.jackson.databind.ObjectMapper;
 
 /** The year as the specialist runs it, on the small sound base. */
 class EditionCommandsTest {
-    private static final Path SOUND = Path.of("src/test/resources/org/fieldfold/check/base");
-
     @TempDir
     private Path folder;
 
     private Path content;
     private LocalDate today = LocalDate.of(2027, 1, 14);
 
-    private record Run(int status, String out, String err) {
-    }
-
-    private Run run(String... args) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
+    private Desk.Run run(String... args) {
         List<String> all = new ArrayList<>(List.of(args));
         all.add("--content=" + content);
-        int status = CommandLineTool.run(all.toArray(String[]::new), new Terminal(new PrintStream(out, true,
-                StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8), false, () -> 0,
-                () -> today));
-        return new Run(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        return Desk.run((out, err) -> new Terminal(out, err, false, () -> 0, () -> today),
+                all.toArray(String[]::new));
     }
 
-    private Run issue() {
+    private Desk.Run issue() {
         return run("edition", "issue", "--out=" + folder.resolve("out"));
     }
 
     @BeforeEach
     void copySoundBase() throws IOException {
         content = folder.resolve("content");
-        try (Stream<Path> files = Files.walk(SOUND)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Path copy = content.resolve(SOUND.relativize(file).toString());
-                Files.createDirectories(copy.getParent());
-                Files.copy(file, copy);
-            }
-        }
+        Desk.copy(Desk.SOUND, content);
     }
 
     private void edit(String file, String was, String is) throws IOException {
@@ -71,16 +52,16 @@ class EditionCommandsTest {
 
     @Test
     void anIssuedYearIsBuiltAgainByteForByteOrNotAtAll() throws IOException {
-        Run issued = issue();
+        Desk.Run issued = issue();
         assertEquals(0, issued.status(), issued.out() + issued.err());
         assertTrue(Files.exists(content.resolve("issued/2027.json")));
         String manifest = Files.readString(folder.resolve("out/2027/manifest.json"));
-        Run again = run("compile", "--out=" + folder.resolve("again"));
+        Desk.Run again = run("compile", "--out=" + folder.resolve("again"));
         assertEquals(0, again.status(), again.err());
         assertEquals(manifest, Files.readString(folder.resolve("again/2027/manifest.json")));
 
         edit("pests/potato-beetle.yaml", "value: 25", "value: 20");
-        Run changed = run("compile", "--out=" + folder.resolve("again"));
+        Desk.Run changed = run("compile", "--out=" + folder.resolve("again"));
         assertEquals(1, changed.status());
         assertTrue(changed.err().contains("[issued-facts-differ]"), changed.err());
         assertTrue(changed.err().contains("25 -> 20"), changed.err());
@@ -91,7 +72,7 @@ class EditionCommandsTest {
     @Test
     void anIssuedYearIsNeverIssuedAgain() {
         assertEquals(0, issue().status());
-        Run again = issue();
+        Desk.Run again = issue();
         assertEquals(1, again.status());
         assertTrue(again.err().contains("was issued already on 2027-01-14"), again.err());
     }
@@ -105,7 +86,7 @@ class EditionCommandsTest {
         outputs.put("handbook.en.html", "0".repeat(64));
         Files.writeString(file, new Ledger(2027, ledger.issuedOn(), "0.0.9", ledger.follows(), ledger.facts(),
                 outputs).text());
-        Run run = run("compile", "--out=" + folder.resolve("out"));
+        Desk.Run run = run("compile", "--out=" + folder.resolve("out"));
         assertEquals(1, run.status());
         assertTrue(run.err().contains("found 1 that differ: handbook.en.html [issued-bytes-differ]"),
                 run.err());
@@ -116,7 +97,7 @@ class EditionCommandsTest {
     void aLedgerThatWasChangedByHandIsFound() throws IOException {
         assertEquals(0, issue().status());
         edit("issued/2027.json", "\"issued-on\" : \"2027-01-14\"", "\"issued-on\" : \"2027-01-12\"");
-        Run check = run("check");
+        Desk.Run check = run("check");
         assertEquals(1, check.status());
         assertTrue(check.out().contains("content/issued/2027.json:1:1: error: expected a ledger as it was "
                 + "written on 2027-01-12, found that it was changed since"), check.out());
@@ -132,14 +113,14 @@ class EditionCommandsTest {
         assertEquals(0, run("sign", "--by=rowan", "--carried-over", "potato-beetle", "squash-beetle",
                 "ground-beetle", "clean-up", "low-tunnel", "rotation", "row-cover").status());
         edit("active-ingredients.yaml", "label-checked: 2026-11-10", "label-checked: 2027-11-10");
-        Run second = issue();
+        Desk.Run second = issue();
         assertEquals(0, second.status(), second.err());
         assertEquals(0, run("check").status(), run("check").out());
         Path file = content.resolve("issued/2027.json");
         Ledger ledger = Ledger.read(Files.readString(file)).orElseThrow().ledger();
         Files.writeString(file, new Ledger(2027, LocalDate.of(2027, 1, 10), ledger.version(),
                 ledger.follows(), ledger.facts(), ledger.outputs()).text());
-        Run check = run("check");
+        Desk.Run check = run("check");
         assertEquals(1, check.status());
         assertTrue(check.out().contains("content/issued/2027.json:1:1: error: expected the ledger that the one "
                 + "of 2028 names, with the seal " + ledger.seal().substring(0, 12)), check.out());
@@ -159,7 +140,7 @@ class EditionCommandsTest {
         assertEquals(0, run("table", "import", "thresholds", csv.toString(), "--apply").status());
         assertEquals(before.replace("value: 25", "value: 20"), Files.readString(content.resolve(entry)));
         Files.writeString(csv, Files.readString(csv).replace(",20,50,", ",many,50,"));
-        Run refused = run("table", "import", "thresholds", csv.toString(), "--apply");
+        Desk.Run refused = run("table", "import", "thresholds", csv.toString(), "--apply");
         assertEquals(1, refused.status());
         assertTrue(refused.err().startsWith("fieldfold: row 2, column value: expected a number, found 'many'\n"),
                 refused.err());
@@ -171,7 +152,7 @@ class EditionCommandsTest {
     void theNextYearMakesEveryEntryDueAndComparesWithTheLast() throws Exception {
         assertEquals(0, issue().status());
         String before = Files.readString(content.resolve("edition.yaml"));
-        Run open = run("edition", "open", "2028");
+        Desk.Run open = run("edition", "open", "2028");
         assertEquals(0, open.status(), open.err());
         String after = Files.readString(content.resolve("edition.yaml"));
         assertEquals(before.lines().count() + 1, after.lines().count(), after);
@@ -179,7 +160,7 @@ class EditionCommandsTest {
         assertEquals(0, run("check").status(), run("check").out());
 
         today = LocalDate.of(2028, 1, 10);
-        Run refused = issue();
+        Desk.Run refused = issue();
         assertEquals(1, refused.status());
         assertTrue(refused.err().contains("expected every entry re-read and signed, found "), refused.err());
         assertTrue(refused.err().contains("potato-beetle"), refused.err());
@@ -187,11 +168,11 @@ class EditionCommandsTest {
         assertEquals("from edition 2027 to 2028 as it stands: no fact changed\n",
                 run("edition", "compare").out());
         edit("pests/potato-beetle.yaml", "value: 25", "value: 20");
-        Run compare = run("edition", "compare", "2027");
+        Desk.Run compare = run("edition", "compare", "2027");
         assertTrue(compare.out().contains("from edition 2027 to 2028 as it stands: 1 change\n\nThresholds\n"
                 + "  Colorado potato beetle: action threshold"), compare.out());
         assertTrue(compare.out().contains("25 -> 20 "), compare.out());
-        Run compiled = run("compile", "--out=" + folder.resolve("next"));
+        Desk.Run compiled = run("compile", "--out=" + folder.resolve("next"));
         assertEquals(0, compiled.status(), compiled.err());
         String page = Files.readString(folder.resolve("next/2028/review/changes.html"));
         assertTrue(page.contains("<b>Colorado potato beetle</b>: action threshold (potato, before bloom) "
@@ -231,7 +212,7 @@ class EditionCommandsTest {
         assertEquals(carried, Files.readString(file));
 
         edit(entry, "value: 25", "value: 20");
-        Run check = run("check");
+        Desk.Run check = run("check");
         assertEquals(1, check.status());
         assertTrue(check.out().contains("[carried-over-changed]") && check.out().contains("25 -> 20"),
                 check.out());
@@ -251,7 +232,7 @@ class EditionCommandsTest {
         Files.writeString(content.resolve("offices/mill.yaml"), Files.readString(content
                 .resolve("offices/mill.yaml"))
                 + "requests:\n  - {entry: ground-beetle, what: =how to keep it}\n");
-        Run run = run("worklist");
+        Desk.Run run = run("worklist");
         assertTrue(run.out().startsWith("edition 2028: 0 of 7 entries signed, 7 still to be signed\n\n"
                 + "rowan (7)\n  potato-beetle  [to sign]  last read 2026-12-01\n      label not checked this winter: "
                 + "acetamiprid, last on 2026-11-10\n"), run.out());
@@ -270,10 +251,10 @@ class EditionCommandsTest {
 
     @Test
     void refusalsSayWhatToDo() {
-        Run back = run("edition", "open", "2027");
+        Desk.Run back = run("edition", "open", "2027");
         assertEquals(1, back.status());
         assertTrue(back.err().contains("expected a year after 2027"), back.err());
-        Run none = run("edition", "compare", "2020");
+        Desk.Run none = run("edition", "compare", "2020");
         assertEquals(1, none.status());
         assertTrue(none.err().contains("expected the ledger of edition 2020, found none at all"), none.err());
         today = LocalDate.of(2030, 1, 1);

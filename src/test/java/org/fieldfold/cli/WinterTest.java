@@ -4,9 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,21 +29,14 @@ class WinterTest {
     private Path content;
     private LocalDate today = LocalDate.of(2027, 1, 15);
 
-    private record Run(int status, String out, String err) {
-    }
-
-    private Run run(String... args) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
+    private Desk.Run run(String... args) {
         List<String> all = new ArrayList<>(List.of(args));
         all.add("--content=" + content);
-        int status = CommandLineTool.run(all.toArray(String[]::new), new Terminal(new PrintStream(out, true,
-                StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8), false, () -> 0,
-                () -> today));
-        return new Run(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        return Desk.run((out, err) -> new Terminal(out, err, false, () -> 0, () -> today),
+                all.toArray(String[]::new));
     }
 
-    private Run issue() {
+    private Desk.Run issue() {
         return run("edition", "issue", "--out=" + folder.resolve("out"));
     }
 
@@ -99,13 +90,13 @@ class WinterTest {
     @Test
     void fromOneEditionToTheNext() throws IOException {
         copyDemoBase();
-        Run first = issue();
+        Desk.Run first = issue();
         assertEquals(0, first.status(), first.err());
 
         assertEquals(0, run("edition", "open", "2028").status());
         today = LocalDate.of(2027, 12, 3);
         List<String> entries = due();
-        Run worklist = run("worklist");
+        Desk.Run worklist = run("worklist");
         assertTrue(worklist.out().startsWith("edition 2028: 0 of " + entries.size() + " entries signed"),
                 worklist.out().lines().findFirst().orElse(""));
         assertTrue(worklist.out().contains("label not checked this winter: abamectin, last on "),
@@ -121,7 +112,7 @@ class WinterTest {
         edit("pests/codling-moth.yaml", "kind: moth", "kind: small moth");
         // a material is withdrawn; the check says where it is still told of, and there it is taken out
         edit("active-ingredients.yaml", "  - id: hexythiazox\n", "  - id: hexythiazox\n    withdrawn: 2028\n");
-        Run check = run("check");
+        Desk.Run check = run("check");
         assertEquals(1, check.status());
         assertTrue(check.out().contains("content/pests/european-red-mite.yaml:") && check.out()
                 .contains("found hexythiazox, withdrawn from 2028 [material-withdrawn]"), check.out());
@@ -131,14 +122,14 @@ class WinterTest {
         // lines that move and words that are broken otherwise are no change
         edit(thrips, "overwinters: field-edge\n", "\n\n# moved\noverwinters:   field-edge\n");
 
-        Run refused = issue();
+        Desk.Run refused = issue();
         assertEquals(1, refused.status());
         assertTrue(refused.err().contains("expected every entry re-read and signed, found "
                 + entries.size() + " due"), refused.err());
 
         List<String> changed = List.of("onion-thrips", "leek-moth", "codling-moth",
                 "european-red-mite");
-        Run untrue = run("sign", "onion-thrips", "--by", "avery", "--carried-over");
+        Desk.Run untrue = run("sign", "onion-thrips", "--by", "avery", "--carried-over");
         assertEquals(1, untrue.status());
         assertTrue(untrue.err().contains("expected 'onion-thrips' unchanged since edition 2027, found "
                 + "action threshold"), untrue.err());
@@ -152,16 +143,16 @@ class WinterTest {
                 Files.readAllBytes(content.resolve(thrips)));
         List<String> sign = new ArrayList<>(List.of("sign", "--by=avery", "--carried-over"));
         entries.stream().filter(id -> !changed.contains(id)).forEach(sign::add);
-        Run signed = run(sign.toArray(String[]::new));
+        Desk.Run signed = run(sign.toArray(String[]::new));
         assertEquals(0, signed.status(), signed.err());
 
         Path labels = content.resolve("active-ingredients.yaml");
         Files.writeString(labels, Files.readString(labels)
                 .replaceAll("label-checked: [0-9-]+", "label-checked: 2027-11-20"));
-        Run second = issue();
+        Desk.Run second = issue();
         assertEquals(0, second.status(), second.err());
 
-        Run compare = run("edition", "compare", "2027", "2028", "--format", "json");
+        Desk.Run compare = run("edition", "compare", "2027", "2028", "--format", "json");
         JsonNode changes = JsonMapper.shared().readTree(compare.out()).get("changes");
         List<String> told = new ArrayList<>();
         changes.forEach(change -> told.add(change.get("group").asString() + ": "
