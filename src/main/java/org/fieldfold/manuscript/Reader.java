@@ -33,8 +33,8 @@ record Reader(Audience audience, List<String> crops, boolean pocket, Phrases phr
 
     /** For whom something is meant, where the handbook has to say so; empty when it is for everybody. */
     String only(List<Audience> audiences) {
-        return pocket || audiences.isEmpty() ? "" : audiences.stream().sorted()
-                .map(one -> phrases.word("book.for", one)).collect(Collectors.joining(", "));
+        return Phrases.capital(pocket || audiences.isEmpty() ? "" : audiences.stream().sorted()
+                .map(one -> phrases.word("book.for", one)).collect(Collectors.joining(", ")));
     }
 
     String say(String key, Object... parts) {
