@@ -54,7 +54,7 @@ class ComparisonTest {
     }
 
     /** A record as it may be one day, with components that nobody has words for. */
-    private record Later(String name, Optional<Integer> hoursOfSun, List<String> drinks, Optional<Text> rest) {
+    public record Later(String name, Optional<Integer> hoursOfSun, List<String> drinks, Optional<Text> rest) {
     }
 
     @Test
