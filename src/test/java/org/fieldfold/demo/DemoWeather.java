@@ -16,7 +16,7 @@ import java.util.Random;
  * @param swing half the difference between the warmest and the coldest time of the year, °C
  * @param range mean difference between a day's minimum and maximum, °C
  */
-record DemoWeather(String station, double mean, double swing, double range, long seed) {
+public record DemoWeather(String station, double mean, double swing, double range, long seed) {
     static final LocalDate FIRST = LocalDate.of(2006, 1, 1);
     static final LocalDate LAST = LocalDate.of(2025, 12, 31);
 
@@ -33,11 +33,16 @@ record DemoWeather(String station, double mean, double swing, double range, long
 
     /** The station's file: {@code date,min,max} in °C with one decimal. */
     String csv() {
+        return csv(FIRST);
+    }
+
+    /** The same from another first day, which begins a year. */
+    public String csv(LocalDate first) {
         Random chance = new Random(seed);
         StringBuilder rows = new StringBuilder("date,min,max\n");
         double weather = 0;
         double year = 0;
-        for (LocalDate day = FIRST; !day.isAfter(LAST); day = day.plusDays(1)) {
+        for (LocalDate day = first; !day.isAfter(LAST); day = day.plusDays(1)) {
             if (day.getDayOfYear() == 1) {
                 year = YEARLY_SPREAD * chance.nextGaussian();
             }
