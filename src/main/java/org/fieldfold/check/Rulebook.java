@@ -62,6 +62,7 @@ public final class Rulebook {
             new LookAlikeOneWay(),
             new PestWithoutFigure(),
             new FigureIncomplete(),
+            new FigureWithoutRelease(),
             new RasterTooCoarse(),
             new TextTooLong(),
             new HardToRead(),

@@ -51,7 +51,8 @@ final class ChangeSorting {
         return switch (kind) {
             case "materials" -> ChangeGroup.MATERIALS;
             case "practices" -> difference.key().equals("sources") ? ChangeGroup.OTHER : ChangeGroup.MEASURES;
-            case "figures" -> ChangeGroup.IDENTIFICATION;
+            case "figures" -> List.of("licence", "release").contains(difference.key())
+                    ? ChangeGroup.OTHER : ChangeGroup.IDENTIFICATION;
             case "edition" -> difference.key().equals("cautions") ? ChangeGroup.CAUTIONS : ChangeGroup.OTHER;
             case "pests", "enemies" -> difference.key().equals("controls")
                     ? difference.item().facts().word("tier").equals(Optional.of("3"))

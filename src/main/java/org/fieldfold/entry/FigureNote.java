@@ -9,6 +9,8 @@ public record FigureNote(
         @Describe("what a person who cannot see it needs to know") @Translated Optional<String> alt,
         @Describe("who made it") Optional<String> credit,
         @Describe("licence") Optional<String> licence,
+        @Describe("why it may be printed and given on; asked while its maker has not answered")
+        Optional<Release> release,
         @Describe("true body length in mm; leave out for damage") Optional<SizeRange> trueSize) {
     /** What a figure shows: a stage of an entry, its damage, or a practice. */
     public record Subject(

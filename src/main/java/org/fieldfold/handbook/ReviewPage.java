@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.fieldfold.edition.Due;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
 import org.fieldfold.entry.Placed;
@@ -59,6 +60,7 @@ public final class ReviewPage {
                 .element("a", "Worklist", "href", "worklist.html").text(" · ")
                 .element("a", "Plain language", "href", "reading.html").text(" · ")
                 .element("a", "Plans, samples and prices", "href", "numbers.html").text(" · ")
+                .element("a", "Figures and their release", "href", "figures.html").text(" · ")
                 .element("a", "Dates of the calendar", "href", "weeks.html").close().line();
         out.open("dl");
         fact("Findings", FindingPrinter.summary(findings));
@@ -160,8 +162,7 @@ public final class ReviewPage {
     }
 
     private static boolean isDue(Reviewed entry, Edition edition) {
-        return entry.revised().map(day -> day.plusMonths(edition.maxAgeMonths()).isBefore(edition.issued()))
-                .orElse(true);
+        return Due.isDue(entry, edition);
     }
 
     private void part(String id, String name) {

@@ -60,6 +60,16 @@ class ReviewPageTest {
     }
 
     @Test
+    void listsEveryFigureWithItsCreditLicenceAndRelease() {
+        Document page = Html.parse(new HandbookFile("review/figures.html",
+                FiguresPage.write(Shipped.BASE, false)));
+        List<Element> rows = Html.all(Html.all(page, "tbody").get(0), "tr");
+        assertEquals(Shipped.BASE.figures().size(), rows.size());
+        assertEquals(List.of("Drawn for this demonstration", "CC0-1.0", "own work"),
+                Html.all(rows.get(0), "td").stream().skip(2).map(Element::getTextContent).toList());
+    }
+
+    @Test
     void isTheSameTwiceAndMarksAProof() {
         assertArrayEquals(page(true), page(true));
         assertEquals(1, Html.classed(Html.parse(new HandbookFile("r", page(true))), "proof").size());
