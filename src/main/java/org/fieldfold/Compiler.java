@@ -133,7 +133,7 @@ public final class Compiler {
         try (OutputFolder folder = OutputFolder.open(request.out(), String.valueOf(edition.year()))) {
             progress.accept("printing guides and writing the handbook");
             CompletableFuture<Pages> pages = CompletableFuture.supplyAsync(
-                    () -> Pages.of(base, changes, findings, guides.fit(), request.proof()));
+                    () -> Pages.of(base, checked.ledgers(), changes, findings, guides.fit(), request.proof()));
             guides.print(folder);
             pages.join().write(folder);
             List<Finding> rewritten = Reissue.bytes(base, checked.ledgers(), folder.files(), request.proof());

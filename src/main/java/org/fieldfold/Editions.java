@@ -123,7 +123,8 @@ public final class Editions {
     /** What is to be done before the edition is issued. */
     public static Worklist worklist(Path content, Optional<LocalDate> asOf) throws IOException, Refused {
         Compiler.Checked checked = Compiler.check(content, asOf);
-        return Worklist.of(base(checked), checked.findings());
+        ContentBase base = base(checked);
+        return Worklist.of(base, checked.findings(), checked.ledgers().before(base.edition().value().year()));
     }
 
     /** The editions that were issued and the one that is open, a line each. */

@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.fieldfold.edition.Due;
 import org.fieldfold.edition.Ledger;
+import org.fieldfold.edition.SignedFacts;
 import org.fieldfold.edition.Snapshot;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
@@ -27,8 +28,9 @@ public final class Issue {
      *
      * @param ledger the file that was written; empty when errors stood
      * @param seal of the ledger
+     * @param byHand how many entries were signed without a hash, so that an edit after it was not found
      */
-    public record Issued(Compiler.Built built, Optional<Path> ledger, String seal) {
+    public record Issued(Compiler.Built built, Optional<Path> ledger, String seal, int byHand) {
     }
 
     /**
@@ -57,13 +59,14 @@ public final class Issue {
         List<? extends Placed<? extends Reviewed>> due = Due.in(base);
         if (!due.isEmpty()) {
             throw new Editions.Refused("expected every entry re-read and signed, found " + due.size()
-                    + " due: " + due.stream().map(entry -> entry.value().id())
+                    + " due: " + due.stream().map(entry -> entry.value().id()
+                            + (SignedFacts.changed(entry.value()) ? " (changed since it was signed)" : ""))
                             .collect(Collectors.joining(", "))
                     + ". 'fieldfold worklist' says why, 'fieldfold sign ID --by REVIEWER' signs");
         }
         Compiler.Built built = Compiler.compile(request, checked, progress);
         if (built.folder().isEmpty()) {
-            return new Issued(built, Optional.empty(), "");
+            return new Issued(built, Optional.empty(), "", 0);
         }
         Ledger ledger = new Ledger(edition.year(), today, Compiler.VERSION,
                 checked.ledgers().before(edition.year()).map(last ->
@@ -71,6 +74,6 @@ public final class Issue {
                 Snapshot.of(base), Reissue.hashes(built.outputs()));
         Path file = checked.ledgers().file(edition.year());
         WholeFile.write(file, ledger.text().getBytes(StandardCharsets.UTF_8));
-        return new Issued(built, Optional.of(file), ledger.seal());
+        return new Issued(built, Optional.of(file), ledger.seal(), Due.byHand(base));
     }
 }

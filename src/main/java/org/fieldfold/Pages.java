@@ -16,6 +16,7 @@ import org.fieldfold.edition.Worklist;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.handbook.CalendarReviewPage;
 import org.fieldfold.handbook.ChangesPage;
+import org.fieldfold.handbook.FiguresPage;
 import org.fieldfold.handbook.Handbook;
 import org.fieldfold.handbook.HandbookFile;
 import org.fieldfold.handbook.NumbersPage;
@@ -39,8 +40,8 @@ final class Pages {
     }
 
     /** Writes every page; touches no file, so that it may be done while guides are printed. */
-    static Pages of(ContentBase base, Optional<Comparison> changes, List<Finding> findings,
-            List<FitRow> fit, boolean proof) {
+    static Pages of(ContentBase base, Ledgers ledgers, Optional<Comparison> changes,
+            List<Finding> findings, List<FitRow> fit, boolean proof) {
         Pages pages = new Pages();
         List<Reading> reading = new ArrayList<>();
         for (String language : base.edition().value().languages()) {
@@ -57,9 +58,10 @@ final class Pages {
         pages.byPath.put("review/fit.json", FitReport.json(findings, fit).getBytes(StandardCharsets.UTF_8));
         pages.byPath.put("review/changes.html", ChangesPage.write(base.edition().value(), changes, proof));
         pages.byPath.put("review/worklist.html", WorklistPage.write(base.edition().value(),
-                Worklist.of(base, findings), proof));
+                Worklist.of(base, findings, ledgers.before(base.edition().value().year())), proof));
         pages.byPath.put("review/numbers.html", NumbersPage.write(base, proof));
         pages.byPath.put("review/reading.html", ReadingPage.write(base.edition().value(), reading, proof));
+        pages.byPath.put("review/figures.html", FiguresPage.write(base, proof));
         pages.byPath.put("review/weeks.html", CalendarReviewPage.write(base, proof));
         pages.byPath.put("data/entries.json", OpenData.of(base).getBytes(StandardCharsets.UTF_8));
         pages.byPath.put("data/schema.json", ContentSchema.ofBase().getBytes(StandardCharsets.UTF_8));

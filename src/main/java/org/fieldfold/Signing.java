@@ -15,13 +15,15 @@ import org.fieldfold.edition.Change;
 import org.fieldfold.edition.Comparison;
 import org.fieldfold.edition.Fact;
 import org.fieldfold.edition.Ledger;
+import org.fieldfold.edition.SignedFacts;
 import org.fieldfold.edition.Snapshot;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
+import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.Reviewed;
 import org.fieldfold.entry.Reviewer;
 
-/** Signs entries that were re-read: date and name in the file, every other byte as it was. */
+/** Signs entries that were re-read: date, name and hash of what was read in the file, every other byte as it was. */
 public final class Signing {
     private final Path content;
     private final Compiler.Checked checked;
@@ -97,6 +99,11 @@ public final class Signing {
         return content.resolve(folder).resolve(id + ".yaml");
     }
 
+    private Reviewed entry(String id) {
+        return base.reviewed().stream().map(Placed::value).map(Reviewed.class::cast)
+                .filter(entry -> entry.id().equals(id)).findFirst().orElseThrow();
+    }
+
     private Snapshot now() {
         if (now.isEmpty()) {
             now = Optional.of(Snapshot.of(base));
@@ -135,7 +142,8 @@ public final class Signing {
         Path file = file(id);
         try {
             InPlace text = InPlace.of(file.toString(), Files.readAllBytes(file))
-                    .put(today.toString(), "revised").put(by, "reviser");
+                    .put(today.toString(), "revised").put(by, "reviser")
+                    .put(SignedFacts.hash(entry(id)), "signed-facts");
             text = carriedOver ? text.put("true", "carried-over") : text.remove("carried-over");
             WholeFile.write(file, text.bytes());
             return file;

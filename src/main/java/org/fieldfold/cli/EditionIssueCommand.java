@@ -49,6 +49,10 @@ final class EditionIssueCommand implements Callable<Integer> {
         terminal.out().println(issued.built().files() + " files in " + issued.built().folder().get());
         terminal.out().println("ledger " + issued.ledger().get());
         terminal.out().println("seal   " + issued.seal());
+        if (issued.byHand() > 0) {
+            terminal.out().println(issued.byHand() + " entries were signed by hand, not by 'sign': whether they "
+                    + "changed after that can't be told.");
+        }
         terminal.out().println("Keep the seal where others have it too: it shows later that the ledger is "
                 + "the one of today.");
         return 0;

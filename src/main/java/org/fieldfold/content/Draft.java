@@ -12,6 +12,8 @@ import org.fieldfold.entry.ContentBase;
  */
 public record Draft(String path, String text) {
     private static final int WIDEST = 110;
+    /** Written by a command, not by hand. */
+    private static final List<String> BY_SIGN = List.of("carried-over", "signed-facts");
 
     /** What can be drafted, as it is said on the command line. */
     public static List<String> kinds() {
@@ -58,7 +60,7 @@ public record Draft(String path, String text) {
 
     private static void fields(Shape.Fields fields, String indent, boolean commented, StringBuilder out) {
         for (Shape.Field field : fields.fields()) {
-            if (field.presence() == Shape.Presence.FROM_FILE_NAME) {
+            if (field.presence() == Shape.Presence.FROM_FILE_NAME || BY_SIGN.contains(field.key())) {
                 continue;
             }
             boolean optional = commented || field.presence() == Shape.Presence.OPTIONAL;

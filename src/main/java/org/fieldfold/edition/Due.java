@@ -13,16 +13,27 @@ public final class Due {
     }
 
     /**
-     * Never signed, not signed since the last edition was issued, or signed longer ago than the edition
-     * allows on its planned day of issue.
+     * Never signed, not signed since the last edition was issued, signed longer ago than the edition allows
+     * on its planned day of issue, or changed after it was signed.
      */
     public static boolean isDue(Reviewed entry, Edition edition) {
+        return isOfAge(entry, edition) || SignedFacts.changed(entry);
+    }
+
+    /** The same, whatever the entry says now. */
+    static boolean isOfAge(Reviewed entry, Edition edition) {
         return entry.reviser().isEmpty() || entry.revised().map(day -> isStale(day, edition)).orElse(true);
     }
 
     private static boolean isStale(LocalDate day, Edition edition) {
         return edition.reReadAfter().filter(last -> !day.isAfter(last)).isPresent()
                 || day.plusMonths(edition.maxAgeMonths()).isBefore(edition.issued());
+    }
+
+    /** How many are signed without a hash of what was signed, so that a later edit is not found. */
+    public static int byHand(ContentBase base) {
+        return (int) base.reviewed().stream().map(Placed::value).filter(entry ->
+                entry.signedFacts().isEmpty() && !isDue(entry, base.edition().value())).count();
     }
 
     /** All entries that are due. */

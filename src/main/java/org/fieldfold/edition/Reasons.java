@@ -33,16 +33,18 @@ final class Reasons {
             Pattern.compile("(?:^|/)(?:pests|natural-enemies|practices)/([a-z0-9-]+)\\.yaml$");
     private static final Pattern FIGURE_FILE = Pattern.compile("(?:^|/)figures/([a-z0-9-]+)\\.[a-z]+$");
 
-    /** Age is told in its own words. */
-    private static final Set<String> OF_AGE = Set.of("revision-date", "reviser-missing",
-            "label-not-checked");
+    /** Rules whose matter is told in its own words. */
+    private static final Set<String> TOLD = Set.of("revision-date", "reviser-missing", "label-not-checked",
+            "threshold-moved");
 
     private final ContentBase base;
     private final Edition edition;
+    private final PriceMoves moves;
     private final Map<String, List<Finding>> findings = new HashMap<>();
 
-    Reasons(ContentBase base, List<Finding> all) {
+    Reasons(ContentBase base, List<Finding> all, Optional<Ledger> last) {
         this.base = base;
+        this.moves = new PriceMoves(base, last);
         this.edition = base.edition().value();
         all.forEach(finding -> entries(finding).forEach(id ->
                 findings.computeIfAbsent(id, none -> new ArrayList<>()).add(finding)));
@@ -88,7 +90,14 @@ final class Reasons {
                 .filter(request -> request.entry().equals(entry.id()))
                 .forEach(request -> why.add(new Job.Why(WorkReason.ASKED, office.value().name() + ": "
                         + request.what()))));
-        if (Due.isDue(entry, edition)) {
+        if (SignedFacts.changed(entry)) {
+            why.add(new Job.Why(WorkReason.CHANGED, "signed " + entry.revised().map(LocalDate::toString)
+                    .orElse("on no day") + entry.reviser().map(by -> " by " + by).orElse("")));
+        }
+        if (entry instanceof PestEntry pest) {
+            moves.of(pest).forEach(detail -> why.add(new Job.Why(WorkReason.MOVED, detail)));
+        }
+        if (Due.isOfAge(entry, edition)) {
             why.add(new Job.Why(WorkReason.AGE, entry.revised().map(day -> "last read " + day)
                     .orElse("never read")));
         }
@@ -99,7 +108,7 @@ final class Reasons {
     private static void finding(Finding finding, List<Job.Why> why) {
         WorkReason reason = WorkReason.of(finding.rule(), finding.severity() == Severity.ERROR);
         boolean telling = reason != WorkReason.FINDING || finding.severity() != Severity.INFO;
-        if (telling && !OF_AGE.contains(finding.rule())) {
+        if (telling && !TOLD.contains(finding.rule())) {
             String path = finding.span().file().path();
             String file = ENTRY_FILE.matcher(path).find() ? ""
                     : path.substring(path.lastIndexOf('/') + 1) + " ";

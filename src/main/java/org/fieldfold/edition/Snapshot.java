@@ -18,7 +18,8 @@ import org.fieldfold.entry.Keys;
  */
 public record Snapshot(SortedMap<String, SortedMap<String, Known>> records) {
     /** Facts that say who re-read a record and when, and so change every winter without anything changing. */
-    private static final List<String> SIGNED = List.of("revised", "reviser", "carried-over", "label-checked");
+    private static final List<String> SIGNED = List.of("revised", "reviser", "carried-over", "signed-facts",
+            "label-checked");
 
     /**
      * One record.
@@ -56,7 +57,7 @@ public record Snapshot(SortedMap<String, SortedMap<String, Known>> records) {
         return new Snapshot(records);
     }
 
-    private static Optional<Known> known(Object record) {
+    static Optional<Known> known(Object record) {
         return FactForm.of(record).filter(Fact.Group.class::isInstance).map(fact -> split((Fact.Group) fact));
     }
 

@@ -5,8 +5,10 @@ import java.util.Locale;
 /** Why an entry is on the worklist; what could hurt a reader most stands first. */
 public enum WorkReason {
     ERROR("an error stands"),
+    CHANGED("changed since signed"),
     SHORT("left short by a material"),
     LABEL("label not checked this winter"),
+    MOVED("price moved the threshold"),
     PRICE("price behind the threshold"),
     SUPERSEDED("source superseded"),
     FINDING("a finding is open"),
@@ -29,7 +31,7 @@ public enum WorkReason {
     static WorkReason of(String rule, boolean error) {
         return rule.startsWith("price") || rule.startsWith("injury-level") ? PRICE
                 : rule.startsWith("translation") ? TRANSLATION
-                : rule.startsWith("figure") || rule.startsWith("release") ? FIGURE
+                : rule.equals("figure-without-release") ? FIGURE
                 : rule.startsWith("material-left") || rule.startsWith("material-withdrawn") ? SHORT
                 : error ? ERROR : FINDING;
     }

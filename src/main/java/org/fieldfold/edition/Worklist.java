@@ -20,9 +20,10 @@ import org.fieldfold.source.Finding;
  *
  * @param entries how many there are
  * @param unsigned how many of them are still to be signed
+ * @param byHand how many of the others were signed without a hash, so that a later edit is not found
  * @param reviewers who may sign, in the order of the edition
  */
-public record Worklist(int year, int entries, int unsigned, List<String> reviewers, List<Job> jobs) {
+public record Worklist(int year, int entries, int unsigned, int byHand, List<String> reviewers, List<Job> jobs) {
     /** Stands for a reviewer where nobody signed yet. */
     public static final String NOBODY = "nobody yet";
 
@@ -36,10 +37,15 @@ public record Worklist(int year, int entries, int unsigned, List<String> reviewe
         jobs = List.copyOf(jobs);
     }
 
-    /** @param findings of every check, whatever their severity */
-    public static Worklist of(ContentBase base, List<Finding> findings) {
+    /**
+     * The worklist of a base.
+     *
+     * @param findings of every check, whatever their severity
+     * @param last the last edition that was issued before this one
+     */
+    public static Worklist of(ContentBase base, List<Finding> findings, Optional<Ledger> last) {
         Edition edition = base.edition().value();
-        Reasons reasons = new Reasons(base, findings);
+        Reasons reasons = new Reasons(base, findings, last);
         List<Job> jobs = new ArrayList<>();
         for (Placed<? extends Reviewed> placed : base.reviewed()) {
             List<Job.Why> why = reasons.of(placed);
@@ -51,7 +57,7 @@ public record Worklist(int year, int entries, int unsigned, List<String> reviewe
             }
         }
         jobs.sort(GRAVEST);
-        return new Worklist(edition.year(), base.reviewed().size(), Due.in(base).size(),
+        return new Worklist(edition.year(), base.reviewed().size(), Due.in(base).size(), Due.byHand(base),
                 edition.reviewers().stream().map(Reviewer::id).toList(), jobs);
     }
 
@@ -67,14 +73,15 @@ public record Worklist(int year, int entries, int unsigned, List<String> reviewe
 
     /** The same for one reviewer. */
     public Worklist of(String reviewer) {
-        return new Worklist(year, entries, unsigned, reviewers, jobs.stream()
+        return new Worklist(year, entries, unsigned, byHand, reviewers, jobs.stream()
                 .filter(job -> job.reviewer().equals(Optional.of(reviewer))).toList());
     }
 
     /** One sentence on how far the winter has come. */
     public String progress() {
         return "edition " + year + ": " + (entries - unsigned) + " of " + entries + " entries signed, "
-                + unsigned + " still to be signed";
+                + unsigned + " still to be signed" + (byHand == 0 ? "" : "; " + byHand + " signed by hand, so "
+                + "that a later edit is not found");
     }
 
     public String text() {

@@ -19,5 +19,7 @@ public record NaturalEnemy(
         @Describe("day on which it was last re-read") Optional<LocalDate> revised,
         @Describe("id of the reviewer who re-read it") Optional<String> reviser,
         @Describe("true when the reviewer carried it over from the last edition unchanged")
-        Optional<Boolean> carriedOver) implements Reviewed {
+        Optional<Boolean> carriedOver,
+        @Describe("hash of the facts that the reviewer signed; 'fieldfold sign' writes it")
+        Optional<String> signedFacts) implements Reviewed {
 }

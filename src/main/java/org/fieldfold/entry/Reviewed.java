@@ -16,4 +16,7 @@ public interface Reviewed {
 
     /** Whether the reviewer signed that nothing needed to change since the last edition. */
     Optional<Boolean> carriedOver();
+
+    /** Hash of the facts that the reviewer signed; empty when the entry was signed by hand. */
+    Optional<String> signedFacts();
 }

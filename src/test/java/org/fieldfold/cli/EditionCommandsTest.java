@@ -208,8 +208,9 @@ class EditionCommandsTest {
                 .replace("revised: 2026-12-01", "revised:   \"2026-12-01\"  # in the hall");
         Files.writeString(file, before);
         assertEquals(0, run("sign", "potato-beetle", "--by", "rowan", "--carried-over").status());
-        String carried = before.replace("2026-12-01", "2027-12-03") + "carried-over: true\r\n";
-        assertEquals(carried, Files.readString(file));
+        String carried = before.replace("2026-12-01", "2027-12-03")
+                + "signed-facts: [0-9a-f]{12}\r\ncarried-over: true\r\n";
+        assertEquals(carried, withoutHash(file));
 
         edit(entry, "value: 25", "value: 20");
         Desk.Run check = run("check");
@@ -219,20 +220,30 @@ class EditionCommandsTest {
         assertTrue(run("sign", "potato-beetle", "--by", "rowan", "--carried-over").err()
                 .contains("sign it without --carried-over"));
         assertEquals(0, run("sign", "potato-beetle", "--by", "rowan").status());
-        assertEquals(before.replace("2026-12-01", "2027-12-03").replace("value: 25", "value: 20"),
-                Files.readString(file));
+        assertEquals(before.replace("2026-12-01", "2027-12-03").replace("value: 25", "value: 20")
+                + "signed-facts: [0-9a-f]{12}\r\n", withoutHash(file));
+    }
+
+    /** A signed file with the form of a hash in place of the hash. */
+    private static String withoutHash(Path file) throws IOException {
+        return Files.readString(file).replaceAll("signed-facts: [0-9a-f]{12}(?=\r?\n)",
+                "signed-facts: [0-9a-f]{12}");
     }
 
     @Test
     void theWorklistSaysWhatIsDueAndWhyGravestFirst() throws IOException {
-        assertEquals("edition 2027: 7 of 7 entries signed, 0 still to be signed\n", run("worklist").out());
+        assertEquals("edition 2027: 7 of 7 entries signed, 0 still to be signed; 7 signed by hand, so that a "
+                + "later edit is not found\n", run("worklist").out());
         assertEquals(0, issue().status());
         assertEquals(0, run("edition", "open", "2028").status());
         edit("sources.yaml", "  - id: trials\n", "  - id: trials\n    superseded-by: moa\n");
         Files.writeString(content.resolve("offices/mill.yaml"), Files.readString(content
                 .resolve("offices/mill.yaml"))
                 + "requests:\n  - {entry: ground-beetle, what: =how to keep it}\n");
+        edit("figures/squash-beetle-adult.yaml", "release: own-work\n", "");
         Desk.Run run = run("worklist");
+        assertTrue(run.out().contains("      figure without release: squash-beetle-adult.yaml line 1, expected a "
+                + "release for figure 'squash-beetle-adult', found none"), run.out());
         assertTrue(run.out().startsWith("edition 2028: 0 of 7 entries signed, 7 still to be signed\n\n"
                 + "rowan (7)\n  potato-beetle  [to sign]  last read 2026-12-01\n      label not checked this winter: "
                 + "acetamiprid, last on 2026-11-10\n"), run.out());

@@ -1,7 +1,7 @@
 package org.fieldfold.cli;
 
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -137,10 +137,10 @@ class WinterTest {
         List<String> signChanged = new ArrayList<>(List.of("sign", "--by=imre"));
         signChanged.addAll(changed);
         assertEquals(0, run(signChanged.toArray(String[]::new)).status());
-        assertArrayEquals(new String(before, StandardCharsets.UTF_8)
+        assertEquals(new String(before, StandardCharsets.UTF_8)
                 .replaceFirst("revised: [0-9-]+", "revised: 2027-12-03")
-                .replaceFirst("reviser: [a-z]+", "reviser: imre").getBytes(StandardCharsets.UTF_8),
-                Files.readAllBytes(content.resolve(thrips)));
+                .replaceFirst("reviser: [a-z]+", "reviser: imre"),
+                Files.readString(content.resolve(thrips)).replaceFirst("signed-facts: [0-9a-f]{12}\n", ""));
         List<String> sign = new ArrayList<>(List.of("sign", "--by=avery", "--carried-over"));
         entries.stream().filter(id -> !changed.contains(id)).forEach(sign::add);
         Desk.Run signed = run(sign.toArray(String[]::new));
@@ -149,8 +149,34 @@ class WinterTest {
         Path labels = content.resolve("active-ingredients.yaml");
         Files.writeString(labels, Files.readString(labels)
                 .replaceAll("label-checked: [0-9-]+", "label-checked: 2027-11-20"));
+
+        // an edit after signing: found, refused, signed again; a comment and a moved line are none
+        edit("pests/leek-moth.yaml", "    every-days: 5", "    every-days: 4");
+        edit("pests/codling-moth.yaml", "kind: small moth", "kind: small moth  # as the trials call it\n");
+        Desk.Run afterwards = run("worklist");
+        assertTrue(afterwards.out().startsWith("edition 2028: " + (entries.size() - 1) + " of "
+                + entries.size() + " entries signed, 1 still to be signed\n"), afterwards.out());
+        assertTrue(afterwards.out().contains("  leek-moth  [to sign]  last read 2027-12-03\n      changed since "
+                + "signed: signed 2027-12-03 by imre\n"), afterwards.out());
+        assertFalse(afterwards.out().contains("codling-moth  [to sign]"), afterwards.out());
+        Desk.Run unsigned = issue();
+        assertEquals(1, unsigned.status());
+        assertTrue(unsigned.err().contains("found 1 due: leek-moth (changed since it was signed)"),
+                unsigned.err());
+        assertEquals(0, run("sign", "leek-moth", "--by=imre").status());
+
+        // a price moves a threshold by itself
+        edit("prices.yaml", "value: 12, unit: $ per bushel", "value: 8, unit: $ per bushel");
+        // C = 76.5, I = 1, D = 6, K = 0.85, share 0.8: 61.2 / 5.1 V is 1 at V = 12 and 1.5 at V = 8
+        String moved = run("worklist").out();
+        assertTrue(moved.contains("price moved the threshold: 'fresh-cuts' printed as 1, today's prices give 1.5 "
+                + "(+50 %); apples, graded, at the packing house 12 -> 8 $ per bushel since edition 2027\n"),
+                moved);
+        edit("prices.yaml", "value: 8, unit: $ per bushel", "value: 12, unit: $ per bushel");
+
         Desk.Run second = issue();
         assertEquals(0, second.status(), second.err());
+        assertFalse(second.out().contains("by hand"), second.out());
 
         Desk.Run compare = run("edition", "compare", "2027", "2028", "--format", "json");
         JsonNode changes = JsonMapper.shared().readTree(compare.out()).get("changes");
@@ -166,7 +192,7 @@ class WinterTest {
                         + "group at most, then change.' -> 'Thrips outlive what is repeated. One treatment of a "
                         + "group, then change.'",
                 "identification: codling moth: names, kind moth -> small moth",
-                "monitoring: leek moth: monitoring (trap) looked at every 7 -> 5 days");
+                "monitoring: leek moth: monitoring (trap) looked at every 7 -> 4 days");
         assertEquals(String.join("\n", expected), String.join("\n", told));
 
         String page = Files.readString(folder.resolve("out/2028/review/changes.html"));

@@ -41,7 +41,7 @@ class MessagesTest {
         assertEquals(List.of("content/practices/row-cover.yaml:5:1: error: expected one of the keys name, "
                 + "tier, kind, "
                 + "summary, steps, watch, irrigation, ventilation, weeds, nets, tunnel, "
-                + "border, per-area, sources, revised, reviser, carried-over, "
+                + "border, per-area, sources, revised, reviser, carried-over, signed-facts, "
                 + "found 'ventilaton' "
                 + "[unknown-key] hint: did you mean 'ventilation'?"),
                         practiceAnd("ventilaton: Open both ends.\n"));
@@ -138,7 +138,7 @@ class MessagesTest {
         assertEquals(List.of("content/practices/row-cover.yaml:1:14: error: expected one of the keys "
                 + "name, tier, kind, "
                 + "summary, steps, watch, irrigation, ventilation, weeds, nets, tunnel, "
-                + "border, per-area, sources, revised, reviser, carried-over, "
+                + "border, per-area, sources, revised, reviser, carried-over, signed-facts, "
                 + "found 'nam' "
                 + "[unknown-key] hint: did you mean 'name'?"),
                 practice("{name: \"\uD83D\uDC1B\uD83D\uDC1E\", nam: x, tier: 2, kind: row-cover, summary: "

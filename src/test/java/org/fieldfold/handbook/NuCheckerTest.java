@@ -44,12 +44,13 @@ class NuCheckerTest {
         pages.add(new HandbookFile("review/changes.html", ChangesPage.write(edition,
                 Optional.of(new Comparison("2026", "2027", List.of(change))), true)));
         pages.add(new HandbookFile("review/none.html", ChangesPage.write(edition, Optional.empty(), false)));
-        pages.add(new HandbookFile("review/worklist.html", WorklistPage.write(edition, new Worklist(2027, 2, 1,
+        pages.add(new HandbookFile("review/worklist.html", WorklistPage.write(edition, new Worklist(2027, 2, 1, 0,
                 List.of("avery"), List.of(new Job("x", "a <pest>", "pests/x.yaml", Optional.of("avery"),
                         Optional.empty(), true, true, List.of(new Job.Why(WorkReason.LABEL, "a & b"))))),
                 false)));
         pages.add(new HandbookFile("review/reading.html", ReadingPage.write(edition, List.of(new Reading("en",
                 List.of(new ReadingRow("Potato", 3.2, true, "1 of 9")), List.of())), false)));
+        pages.add(new HandbookFile("review/figures.html", FiguresPage.write(Shipped.BASE, true)));
         pages.add(new HandbookFile("review/weeks.html", CalendarReviewPage.write(Shipped.BASE, true)));
         for (HandbookFile page : pages) {
             Path file = folder.resolve(page.path());
