@@ -28,6 +28,8 @@ final class DrawingReading extends DefaultHandler {
     private static final String SVG = "http://www.w3.org/2000/svg";
     private static final String NUMBER = "[-+]?[0-9]*\\.?[0-9]+(?:[eE][-+]?[0-9]+)?";
     private static final Pattern VIEW_BOX = Pattern.compile(NUMBER + "(?:[\\s,]+" + NUMBER + "){3}");
+    private static final Pattern DECLARED =
+            Pattern.compile("^<\\?xml\\s[^>]{0,200}?encoding\\s*=\\s*[\"']([^\"'>]{0,80})");
     private static final int DEEPEST = 64;
     private static final int MOST_FINDINGS = 50;
 
@@ -53,6 +55,7 @@ final class DrawingReading extends DefaultHandler {
             xml.setEntityResolver((publicId, systemId) -> new InputSource(new StringReader("")));
             xml.parse(new InputSource(new StringReader(file.text())));
             reading.sizes();
+            reading.encoding();
         } catch (SAXParseException e) {
             reading.unreadable(e);
         } catch (SAXException e) {
@@ -127,6 +130,7 @@ final class DrawingReading extends DefaultHandler {
     }
 
     private void attribute(Supplier<Span> place, String name, String value) {
+        unseen(value);
         if (!DrawingRules.isAttribute(name)) {
             report(within(place.get(), name), "expected attributes of shapes, found '" + name + "'",
                     name.startsWith("on") ? "take it out: nothing in a drawing runs"
@@ -137,6 +141,17 @@ final class DrawingReading extends DefaultHandler {
             report(within(place.get(), name), "expected a reference to a part of this drawing, found '"
                     + ScalarReading.cut(value) + "'", "refer to an id of this file as '#id', or take it out");
         }
+    }
+
+    @Override
+    public void characters(char[] signs, int from, int length) {
+        unseen(new String(signs, from, length));
+    }
+
+    /** A character reference must not bring in what may not be written. */
+    private void unseen(String text) {
+        UnseenCharacters.next(text, 0).ifPresent(at -> report(here(), "expected text, found "
+                + UnseenCharacters.named(text.codePointAt(at)), "delete it; it may be written as '&#…;'"));
     }
 
     @Override
@@ -156,6 +171,15 @@ final class DrawingReading extends DefaultHandler {
         size.problem().ifPresent(problem -> report(Span.startOf(file), problem, "write the shapes out once"));
     }
 
+    /** The press and the handbook read the bytes as they declare themselves; here they were read as UTF-8. */
+    private void encoding() {
+        Matcher declared = DECLARED.matcher(file.text());
+        if (declared.find() && !declared.group(1).equalsIgnoreCase("UTF-8")) {
+            report(new Span(file, declared.start(1), declared.end(1)), "expected a drawing in UTF-8, found one that "
+                    + "declares '" + ScalarReading.cut(declared.group(1)) + "'", "save it as UTF-8");
+        }
+    }
+
     private void unreadable(SAXParseException e) {
         int line = Math.max(1, e.getLineNumber());
         int at = Math.min(file.text().length(), file.lineStart(line) + Math.max(0, e.getColumnNumber() - 1));
@@ -170,10 +194,15 @@ final class DrawingReading extends DefaultHandler {
 
     /** The parser stands behind the tag; the tag's own place is where it opens. */
     private Span tag(String name) {
-        int behind = Math.min(file.text().length(),
-                file.lineStart(locator.getLineNumber()) + Math.max(0, locator.getColumnNumber() - 1));
+        int behind = here().start();
         int at = file.text().lastIndexOf("<" + name, behind);
         return at < 0 ? new Span(file, behind, behind) : new Span(file, at, Math.max(at, behind));
+    }
+
+    private Span here() {
+        int at = Math.min(file.text().length(), file.lineStart(locator.getLineNumber())
+                + Math.max(0, locator.getColumnNumber() - 1));
+        return new Span(file, at, at);
     }
 
     private Span within(Span tag, String attribute) {

@@ -1,6 +1,5 @@
 package org.fieldfold.content;
 
-import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -19,6 +18,12 @@ final class DrawingRules {
             "opacity", "color", "display", "visibility", "clip-path", "clip-rule", "clipPathUnits", "href",
             "xlink:href", "role", "xml:space", "xml:lang", "lang", "pathLength", "vector-effect",
             "paint-order", "shape-rendering", "overflow");
+    /** What no program reads as an address. */
+    private static final Set<String> FREE = Set.of("id", "class", "role");
+    private static final Pattern MOVE = Pattern.compile(
+            "(?:matrix|translate|scale|rotate|skewX|skewY)\\s*\\([-+0-9.eE\\s,]*+\\)[\\s,]*+");
+    private static final Pattern COLOUR = Pattern.compile("(?:rgb|hsl)a?\\([-+0-9.%\\s,/]*+\\)",
+            Pattern.CASE_INSENSITIVE);
     private static final Pattern LOCAL = Pattern.compile("#[A-Za-z_][\\w.-]*");
     private static final Pattern LOCAL_CLIP =
             Pattern.compile("none|url\\(\\s*['\"]?#[A-Za-z_][\\w.-]*['\"]?\\s*\\)");
@@ -31,18 +36,25 @@ final class DrawingRules {
                 || name.equals("xmlns") || name.startsWith("xmlns:");
     }
 
-    /** Whether an attribute's value leads nowhere but to a part of the same drawing. */
+    /**
+     * Whether an attribute's value leads nowhere but to a part of the same drawing: a value with a bracket is
+     * one of a few known functions, and none has a sign by which an address or an escape is written.
+     */
     static boolean isLocal(String name, String value) {
-        if (value.indexOf(':') < 0 && value.indexOf('(') < 0 && !name.endsWith("href")) {
-            return true;
-        }
         if (name.equals("href") || name.equals("xlink:href")) {
             return LOCAL.matcher(value.strip()).matches();
         }
-        if (name.equals("clip-path")) {
-            return LOCAL_CLIP.matcher(value.strip()).matches();
+        if (FREE.contains(name) || name.startsWith("data-") || name.startsWith("aria-")
+                || name.startsWith("xmlns")) {
+            return true;
         }
-        return name.startsWith("xmlns") || !value.contains("url(") && !value.contains("://")
-                && !value.toLowerCase(Locale.ROOT).contains("javascript:");
+        if (value.indexOf(':') >= 0 || value.indexOf('\\') >= 0 || value.indexOf('@') >= 0) {
+            return false;
+        }
+        if (value.indexOf('(') < 0) {
+            return true;
+        }
+        return name.equals("clip-path") ? LOCAL_CLIP.matcher(value.strip()).matches()
+                : (name.equals("transform") ? MOVE : COLOUR).matcher(value).replaceAll("").isBlank();
     }
 }

@@ -18,10 +18,13 @@ import org.xml.sax.Attributes;
 final class DrawingSize {
     private static final long MOST = 20_000;
     private static final int DEEPEST = 200;
+    /** So many characters of a path count as one shape more. */
+    private static final int CHARACTERS = 100;
 
     private static final class Part {
         private final List<Part> inside = new ArrayList<>();
         private String uses = "";
+        private long own = 1;
         private long total = -1;
     }
 
@@ -36,6 +39,7 @@ final class DrawingSize {
         open.peek().inside.add(part);
         open.push(part);
         for (int i = 0; i < attributes.getLength(); i++) {
+            part.own += attributes.getValue(i).length() / CHARACTERS;
             if (attributes.getQName(i).equals("id")) {
                 byId.putIfAbsent(attributes.getValue(i), part);
             } else if (element.equals("use") && attributes.getLocalName(i).equals("href")) {
@@ -57,7 +61,8 @@ final class DrawingSize {
         return total < 0 ? Optional.of("expected each use to lead to a shape within " + DEEPEST
                         + " steps, found one that leads back to itself or further")
                 : total > MOST ? Optional.of("expected at most " + MOST
-                        + " shapes when every use is followed, found more")
+                        + " shapes when every use is followed and every " + CHARACTERS
+                        + " characters of a path count as one, found more")
                 : Optional.empty();
     }
 
@@ -69,7 +74,7 @@ final class DrawingSize {
         if (!under.add(part) || under.size() > DEEPEST) {
             return -1;
         }
-        long sum = 1;
+        long sum = part.own;
         List<Part> parts = new ArrayList<>(part.inside);
         Optional.ofNullable(byId.get(part.uses)).ifPresent(parts::add);
         for (Part inner : parts) {

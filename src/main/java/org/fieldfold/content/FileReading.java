@@ -41,19 +41,27 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
     static FileReading read(ContentFile file, BiFunction<ContentFile, byte[], FileReading> understand) {
         byte[] bytes;
         int limit = file.kind().limit().bytes();
-        try (InputStream in = Files.newInputStream(file.file())) {
-            bytes = in.readNBytes(limit + 1);
+        try {
+            long size = Files.size(file.file());
+            if (size > limit) {
+                return tooLarge(file, String.valueOf((size + (1 << 20) - 1) >> 20) + " MiB");
+            }
+            try (InputStream in = Files.newInputStream(file.file())) {
+                bytes = in.readNBytes(limit + 1);
+            }
         } catch (IOException e) {
             return unreadable(file, FormRule.UNREADABLE_FILE.at(start(file),
                     "expected a file that can be read, found none: "
                     + e.getClass().getSimpleName(), "look at the file's permissions"));
         }
-        if (bytes.length > limit) {
-            return unreadable(file, FormRule.FILE_TOO_LARGE.at(start(file), "expected at most "
-                    + file.kind().limit().mebibytes() + " MiB, found more", file.kind().isImage()
-                    ? "save the image smaller" : "split the file"));
-        }
-        return understand.apply(file, bytes);
+        return bytes.length > limit ? tooLarge(file, "more") : understand.apply(file, bytes);
+    }
+
+    /** Known before anything is read; or, of a file that grew meanwhile, behind its limit. */
+    private static FileReading tooLarge(ContentFile file, String found) {
+        return unreadable(file, FormRule.FILE_TOO_LARGE.at(start(file), "expected at most "
+                + file.kind().limit().mebibytes() + " MiB, found " + found, file.kind().isImage()
+                ? "save the image smaller" : "split the file"));
     }
 
     /** The same, of bytes that are already there. */
@@ -63,6 +71,7 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
         boolean text = !file.kind().isImage() || file.kind() == FileKind.DRAWING;
         SourceFile source = text ? Decoding.decode(file.path(), bytes, findings)
                 : new SourceFile(file.path(), "");
+        UnseenCharacters.report(source, findings);
         FileReading reading = new FileReading(file, input, source,
                 file.kind().isImage() ? bytes : new byte[0],
                 new TreeMap<>(), new TreeMap<>(), new ArrayList<>(), findings);

@@ -24,7 +24,6 @@ import com.vladsch.flexmark.util.ast.Node;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Pattern;
 import org.fieldfold.prose.Passage;
 import org.fieldfold.prose.Prose;
 import org.fieldfold.prose.Run;
@@ -34,9 +33,6 @@ import org.fieldfold.source.Span;
 /** Reads the Markdown of one text. */
 final class MarkdownReading {
     private static final Parser PARSER = Parser.builder().build();
-    private static final Pattern KNOWN_ADDRESS = Pattern.compile("(?:https?|mailto|tel):.+",
-            Pattern.CASE_INSENSITIVE);
-
     private static final int MOST_FINDINGS = 20;
 
     private final Span place;
@@ -145,11 +141,21 @@ final class MarkdownReading {
         } else if (node instanceof TextBase && node.hasChildren()) {
             inlines(node, style, link, runs);
         } else if (node instanceof com.vladsch.flexmark.ast.Text || node instanceof HtmlEntity) {
+            unseen(node);
             runs.add(new Run(node.getChars().unescape(), style, link));
         } else {
             String chars = node.getChars().toString();
             report(unprintable(node, chars));
             runs.add(new Run(node instanceof Code code ? code.getText().toString() : chars, style, link));
+        }
+    }
+
+    /** An entity must not bring in what may not be written. */
+    private void unseen(Node node) {
+        if (node instanceof HtmlEntity) {
+            String sign = node.getChars().unescape();
+            UnseenCharacters.next(sign, 0).ifPresent(at -> report(UnseenCharacters.finding(
+                    find(node.getChars().toString()), sign.codePointAt(at))));
         }
     }
 
@@ -159,7 +165,7 @@ final class MarkdownReading {
             links.add(new TextReading.EntryLink(url.substring(6), find(written)));
             return "#" + url.substring(6);
         }
-        if (KNOWN_ADDRESS.matcher(url).matches()) {
+        if (LinkForm.isKnown(url)) {
             return url;
         }
         report(FormRule.LINK_SCHEME.at(find(written),

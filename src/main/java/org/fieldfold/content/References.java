@@ -14,6 +14,7 @@ import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Control;
 import org.fieldfold.entry.DegreeDayEvent;
 import org.fieldfold.entry.EarlyStop;
+import org.fieldfold.entry.Edition;
 import org.fieldfold.entry.Figure;
 import org.fieldfold.entry.Monitoring;
 import org.fieldfold.entry.NaturalEnemy;
@@ -54,6 +55,7 @@ final class References {
 
     References(ContentBase base, Assembly assembly) {
         this.assembly = assembly;
+        handbook(base.edition());
         this.crop = target("a crop", FileKind.CROPS);
         this.pest = target("a pest", FileKind.PEST);
         this.enemy = target("a natural enemy", FileKind.NATURAL_ENEMY);
@@ -96,6 +98,16 @@ final class References {
 
     List<Finding> findings() {
         return findings;
+    }
+
+    /** It is printed as a link, and as a square code that telephones open. */
+    private void handbook(Placed<Edition> edition) {
+        String address = edition.value().handbook();
+        if (!LinkForm.isPage(address)) {
+            findings.add(FormRule.LINK_SCHEME.at(edition.at("handbook"), "expected the address of a page with "
+                    + "https: or http:, found '" + ScalarReading.cut(address) + "'",
+                    "write it whole, as in https://handbook.example/2027"));
+        }
     }
 
     private Target target(String name, FileKind... kinds) {

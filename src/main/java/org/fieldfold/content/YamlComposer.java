@@ -145,6 +145,9 @@ final class YamlComposer {
             }
         }
         lastEnd = Math.max(lastEnd, to);
+        if (event.isDQuoted()) {
+            EscapedCharacters.report(text.span(from, to), findings);
+        }
         String value = text.isMended() ? MendedText.unshifted(event.getValue()) : event.getValue();
         return new YamlNode.Scalar(value, style, text.span(from, to));
     }

@@ -38,7 +38,7 @@ record YamlReading(Optional<YamlNode> root, Set<Integer> lines, boolean guessed)
                 return new YamlReading(Optional.empty(), lines, true);
             } catch (YamlEngineException trouble) {
                 YamlSlips.Slip slip = slip(text, trouble);
-                if (lines.add(slip.finding().span().line())) {
+                if (lines.add(slip.finding().span().line()) && !findings.contains(slip.finding())) {
                     findings.add(slip.finding());
                 }
                 guessed |= slip.guessed();
@@ -71,9 +71,7 @@ record YamlReading(Optional<YamlNode> root, Set<Integer> lines, boolean guessed)
         int at = text.text().indexOf(new String(Character.toChars(unreadable.getCodePoint())));
         MendedText mended = at < 0 ? text
                 : text.replace(at, at + Character.charCount(unreadable.getCodePoint()), " ");
-        return new YamlSlips.Slip(FormRule.CONTROL_CHARACTER.at(text.span(Math.max(at, 0), Math.max(at, 0)
-                + 1),
-                "expected text, found the control character U+%04X".formatted(unreadable.getCodePoint()),
-                "delete it; it may not be visible in your editor"), mended, false);
+        return new YamlSlips.Slip(UnseenCharacters.finding(text.span(Math.max(at, 0), Math.max(at, 0) + 1),
+                unreadable.getCodePoint()), mended, false);
     }
 }

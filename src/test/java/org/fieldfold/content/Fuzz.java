@@ -1,0 +1,91 @@
+package org.fieldfold.content;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.fieldfold.entry.ContentBase;
+
+/**
+ * What a coverage-guided fuzzer runs, without knowing it: {@code mvn -Pfuzz} gives the target and a folder for
+ * the first inputs, which are the files of the demo base and of the samples.
+ */
+public final class Fuzz {
+    private static final List<Path> SEEDS = List.of(FuzzTarget.BASE,
+            Path.of("src/test/resources/org/fieldfold/content/samples"), Path.of("content"));
+    private static final int LARGEST = 6_000;
+    private static FuzzTarget target = FuzzTarget.LOADER;
+
+    private Fuzz() {
+    }
+
+    /** @param arguments the target, and a folder for the first inputs */
+    public static void fuzzerInitialize(String[] arguments) {
+        target = FuzzTarget.valueOf(arguments[0]);
+        try {
+            Path folder = Files.createDirectories(Path.of(arguments[1]));
+            int number = 0;
+            for (byte[] seed : seeds()) {
+                Files.write(folder.resolve("seed" + number++), seed);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (EditRefused e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** @param input any bytes */
+    public static void fuzzerTestOneInput(byte[] input) {
+        target.read(input);
+    }
+
+    private static List<byte[]> seeds() throws IOException, EditRefused {
+        List<byte[]> seeds = new ArrayList<>();
+        if (target == FuzzTarget.TABLE) {
+            ContentBase base = BaseLoader.load(FuzzTarget.BASE).base().orElseThrow();
+            for (TableKind kind : TableKind.values()) {
+                seeds.add(chosen(kind.ordinal(), Tables.export(FuzzTarget.BASE, base, kind)
+                        .getBytes(StandardCharsets.UTF_8)));
+            }
+            return seeds;
+        }
+        for (Path root : SEEDS) {
+            try (Stream<Path> files = Files.walk(root)) {
+                for (Path file : files.filter(Files::isRegularFile).sorted().toList()) {
+                    seed(root, file, seeds);
+                }
+            }
+        }
+        return seeds;
+    }
+
+    private static void seed(Path root, Path file, List<byte[]> seeds) throws IOException {
+        String folder = root.equals(file.getParent()) ? "" : file.getParent().getFileName().toString();
+        String ending = file.getFileName().toString();
+        byte[] bytes = Files.readAllBytes(file);
+        bytes = bytes.length > LARGEST && ending.endsWith(".csv") ? Arrays.copyOf(bytes, 400) : bytes;
+        if (bytes.length > LARGEST) {
+            return;
+        }
+        if (target == FuzzTarget.DRAWING && ending.endsWith(".svg")
+                || target == FuzzTarget.MARKDOWN && ending.endsWith(".md")) {
+            seeds.add(bytes);
+        } else if (target == FuzzTarget.LOADER) {
+            byte[] content = bytes;
+            FileKind.of(folder, ending).ifPresent(kind -> seeds.add(chosen(kind.ordinal(), content)));
+        }
+    }
+
+    private static byte[] chosen(int choice, byte[] content) {
+        byte[] all = new byte[content.length + 1];
+        all[0] = (byte) choice;
+        System.arraycopy(content, 0, all, 1, content.length);
+        return all;
+    }
+}
