@@ -29,15 +29,20 @@ public record DegreeDayEvent(
         Optional<String> after,
         @Describe("id of the source") Optional<String> source) {
     /** Degrees Fahrenheit or Celsius. */
-    public enum TemperatureUnit { F, C }
+    public enum TemperatureUnit {
+        F, C;
+
+        public org.fieldfold.scouting.degreeday.TemperatureUnit scale() {
+            return this == F ? org.fieldfold.scouting.degreeday.TemperatureUnit.FAHRENHEIT
+                    : org.fieldfold.scouting.degreeday.TemperatureUnit.CELSIUS;
+        }
+    }
 
     /** How the warmth is summed; empty when its figures make no model, which is a check's business to say. */
     public Optional<HeatModel> model() {
         try {
-            return Optional.of(new HeatModel(unit == TemperatureUnit.F
-                    ? org.fieldfold.scouting.degreeday.TemperatureUnit.FAHRENHEIT
-                    : org.fieldfold.scouting.degreeday.TemperatureUnit.CELSIUS, lower,
-                    upper.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+            return Optional.of(new HeatModel(unit.scale(), lower, upper
+                    .map(OptionalDouble::of).orElse(OptionalDouble.empty()),
                     method.orElse(DegreeDayMethod.SINGLE_SINE), cutoff.orElse(Cutoff.HORIZONTAL)));
         } catch (IllegalArgumentException impossible) {
             return Optional.empty();

@@ -40,7 +40,7 @@ final class BlockMarkup {
         } else if (block instanceof Block.Items items) {
             items(items);
         } else if (block instanceof Block.Plates plates) {
-            new PictureMarkup(form, out).plates(plates, phrases.say("book.bar-note"));
+            new PictureMarkup(form, out, this).plates(plates, phrases.say("book.bar-note"));
         } else if (block instanceof Block.CountBox box) {
             box(box);
         } else if (block instanceof Block.Tier tier) {
@@ -53,13 +53,13 @@ final class BlockMarkup {
         } else if (block instanceof Block.Downloads downloads) {
             downloads(downloads);
         } else if (block instanceof Block.Diagrams diagrams) {
-            new PictureMarkup(form, out).diagrams(diagrams);
+            new PictureMarkup(form, out, this).diagrams(diagrams);
         } else if (block instanceof Block.Facts facts) {
             facts(facts.facts());
         } else if (block instanceof Block.Tiles tiles) {
-            new PictureMarkup(form, out).tiles(tiles, this);
+            new PictureMarkup(form, out, this).tiles(tiles);
         } else if (block instanceof Block.SideBySide pair) {
-            new PictureMarkup(form, out).pair(pair, this);
+            new PictureMarkup(form, out, this).pair(pair);
         } else if (block instanceof Block.Notice notice) {
             paragraph("notice", notice.runs());
         } else if (block instanceof Block.Code code) {
@@ -138,8 +138,9 @@ final class BlockMarkup {
     /** On a narrow screen a row becomes a list, and each cell says its column's name. */
     private void grid(Block.Grid grid) {
         boolean wide = grid.header().size() > 3;
-        out.open("table", "class", wide ? "wide" : "narrow").element("caption", grid.caption());
-        out.open("thead").open("tr");
+        out.open("table", "class", (wide ? "wide" : "narrow") + system(grid)).open("caption");
+        text(grid.caption());
+        out.close().open("thead").open("tr");
         for (List<Run> cell : grid.header()) {
             out.open("th", "scope", "col");
             runs(cell);
@@ -164,10 +165,18 @@ final class BlockMarkup {
         out.close().close();
     }
 
+    /** A table of temperatures names their unit in its corner. */
+    private static String system(Block.Grid grid) {
+        String corner = words(grid.header().get(0));
+        return corner.equals("°C") ? " in-m" : corner.equals("°F") ? " in-c" : "";
+    }
+
     void facts(List<Block.Fact> facts) {
         out.open("dl");
         for (Block.Fact fact : facts) {
-            out.element("dt", Together.kept(fact.name()));
+            out.open("dt");
+            text(fact.name());
+            out.close();
             if (isWays(fact.runs())) {
                 ways(fact.runs());
             } else {
@@ -239,12 +248,26 @@ final class BlockMarkup {
             out.close();
             return;
         }
-        String text = Together.kept(run.text());
         switch (run.style()) {
-            case PLAIN -> out.text(text);
-            case STRONG -> out.element("b", text);
-            case EMPHASIS -> out.element("em", text);
-            case NAME -> out.element("i", text, "lang", "la");
+            case PLAIN -> text(run.text());
+            case STRONG -> styled("b", run.text());
+            case EMPHASIS -> styled("em", run.text());
+            case NAME -> out.element("i", Together.kept(run.text()), "lang", "la");
+        }
+    }
+
+    private void styled(String tag, String text) {
+        out.open(tag);
+        text(text);
+        out.close();
+    }
+
+    /** Where a script runs, quantities in both systems can be told apart. */
+    void text(String text) {
+        if (form.scripted()) {
+            Quantities.write(out, text);
+        } else {
+            out.text(Together.kept(text));
         }
     }
 }

@@ -78,6 +78,12 @@ final class Folder implements Form {
                 "loading", "lazy", "decoding", "async"));
     }
 
+    /** Nor do readers of EPUB run any. */
+    @Override
+    public boolean scripted() {
+        return gated;
+    }
+
     /** Readers of EPUB open no files. */
     @Override
     public boolean hasFiles() {

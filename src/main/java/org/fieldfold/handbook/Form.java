@@ -33,6 +33,9 @@ interface Form {
     /** Whether tier 3 waits behind its caution until a box is ticked; elsewhere the caution stands first. */
     boolean gated();
 
+    /** Whether a script adds to it, to which marks in the text speak. */
+    boolean scripted();
+
     /** Whether files stand beside its pages. */
     boolean hasFiles();
 

@@ -60,6 +60,11 @@ final class OneFile implements Form {
     }
 
     @Override
+    public boolean scripted() {
+        return true;
+    }
+
+    @Override
     public boolean hasFiles() {
         return false;
     }

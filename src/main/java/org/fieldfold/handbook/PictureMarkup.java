@@ -19,10 +19,12 @@ final class PictureMarkup {
 
     private final Form form;
     private final Markup out;
+    private final BlockMarkup blocks;
 
-    PictureMarkup(Form form, Markup out) {
+    PictureMarkup(Form form, Markup out, BlockMarkup blocks) {
         this.form = form;
         this.out = out;
+        this.blocks = blocks;
     }
 
     void plates(Block.Plates plates, String barNote) {
@@ -39,7 +41,9 @@ final class PictureMarkup {
         form.picture(out, plate.figure(), plate.alt());
         out.open("figcaption");
         plate.trueSize().filter(length -> length.to() <= longest).ifPresent(this::bar);
-        out.element("span", Together.kept(plate.caption())).close().close();
+        out.open("span");
+        blocks.text(plate.caption());
+        out.close().close().close();
     }
 
     /** A bar as long as the animal: solid to its smallest length, open to its largest. */
@@ -88,7 +92,7 @@ final class PictureMarkup {
                 .toPlainString();
     }
 
-    void tiles(Block.Tiles tiles, BlockMarkup blocks) {
+    void tiles(Block.Tiles tiles) {
         if (tiles.tiles().isEmpty()) {
             return;
         }
@@ -110,7 +114,7 @@ final class PictureMarkup {
         out.close();
     }
 
-    void pair(Block.SideBySide pair, BlockMarkup blocks) {
+    void pair(Block.SideBySide pair) {
         out.open("div", "class", "pair");
         side(pair.one());
         side(pair.other());

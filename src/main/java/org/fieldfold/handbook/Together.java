@@ -5,7 +5,7 @@ import java.util.List;
 /** Keeps the two ends of a range on one line, and a number with its unit. */
 final class Together {
     private static final List<String> UNITS = List.of("mm", "cm", "m", "%", "°C", "°F", "day", "days",
-            "hour", "hours", "feet", "mile", "miles", "día", "días", "hora", "horas", "pies",
+            "hour", "hours", "in", "ft", "pulg", "feet", "mile", "miles", "día", "días", "hora", "horas", "pies",
             "milla", "millas");
 
     private Together() {

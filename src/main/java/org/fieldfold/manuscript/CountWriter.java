@@ -257,6 +257,7 @@ final class CountWriter {
     }
 
     private Optional<Block> events() {
+        Measures in = reader.phrases().measures();
         Line line = Line.of();
         Span origin = null;
         for (Monitoring look : entry.monitoringFor(reader.audience())) {
@@ -266,8 +267,8 @@ final class CountWriter {
                 String from = event.start().map(day -> reader.phrases().day(day)).or(event::biofix)
                         .orElse("");
                 line.sentence(Line.of().strong(Phrases.capital(event.event()))
-                        .plain(reader.say("degree-days", Figures.plain(event.sum()), event.unit(),
-                                Figures.plain(event.lower()), from))
+                        .plain(reader.say("degree-days", in.sumAlone(event.sum(), event.unit().scale()),
+                                in.lower(event.sum(), event.lower(), event.unit().scale()), from))
                         .runs());
             }
         }

@@ -110,9 +110,10 @@ final class FieldPages {
         }
         top.add(new Block.Items(true, steps, origin));
         List<List<List<Run>>> rows = new ArrayList<>();
+        Measures in = register.phrases().measures();
         for (int spacing : SPACINGS) {
-            rows.add(List.of(List.of(Run.plain(String.valueOf(spacing))),
-                    List.of(Run.strong(Figures.rounded(CatchTest.stripFeet(spacing), 0)))));
+            rows.add(List.of(List.of(Run.plain(in.inches(spacing))),
+                    List.of(Run.strong(in.feet(CatchTest.stripFeet(spacing))))));
         }
         top.add(new Block.Grid(register.say("catch.caption"), List.of(
                 List.of(Run.strong(register.say("catch.spacing"))),

@@ -8,6 +8,7 @@ import org.fieldfold.calendar.Calendars;
 import org.fieldfold.entry.Audience;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
+import org.fieldfold.entry.Units;
 import org.fieldfold.prose.Run;
 import org.fieldfold.source.Span;
 
@@ -25,7 +26,9 @@ public final class HandbookWriter {
     }
 
     /** @param news since the last edition */
-    public HandbookWriter(ContentBase base, Phrases phrases, News news) {
+    /** Quantities stand there in both systems of units: who reads it is not known. */
+    public HandbookWriter(ContentBase base, Phrases said, News news) {
+        Phrases phrases = said.with(Optional.of(Units.BOTH));
         this.base = base;
         this.phrases = phrases;
         this.register = new Register(base, phrases);

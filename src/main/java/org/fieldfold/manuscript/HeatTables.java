@@ -25,10 +25,18 @@ final class HeatTables {
     /** One table for each model among the events that ask for one. */
     List<Block> of(List<DegreeDayEvent> events, Span origin) {
         return events.stream().filter(DegreeDayEvent::asksForTable).map(DegreeDayEvent::model)
-                .flatMap(Optional::stream).distinct().map(model -> grid(model, origin)).toList();
+                .flatMap(Optional::stream).distinct().flatMap(model -> of(model, origin).stream()).toList();
     }
 
-    Block grid(HeatModel model, Span origin) {
+    /** In the unit that a reader wants; in both, one table after the other. */
+    List<Block> of(HeatModel model, Span origin) {
+        Measures measures = phrases.measures();
+        TemperatureUnit first = measures.tableUnit(model.unit());
+        Block own = grid(model.in(first), origin);
+        return measures.both() ? List.of(own, grid(model.in(Measures.other(first)), origin)) : List.of(own);
+    }
+
+    private Block grid(HeatModel model, Span origin) {
         int step = model.unit() == TemperatureUnit.FAHRENHEIT ? 5 : 3;
         int base = (int) Math.rint(model.lower() / step) * step;
         PocketHeatTable table = PocketHeatTable.of(model, base - 2 * step, base + (COLUMNS - 3) * step,
@@ -54,9 +62,9 @@ final class HeatTables {
     }
 
     private String caption(HeatModel model) {
-        String lower = Figures.plain(model.lower()) + " " + model.unit().symbol();
+        String lower = Measures.degrees(model.lower(), model.unit());
         return model.upper().isEmpty() ? phrases.say("heat.caption", lower)
                 : phrases.say("heat.caption.upper", lower,
-                        Figures.plain(model.upper().getAsDouble()) + " " + model.unit().symbol());
+                        Measures.degrees(model.upper().getAsDouble(), model.unit()));
     }
 }

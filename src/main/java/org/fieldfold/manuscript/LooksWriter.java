@@ -84,7 +84,7 @@ final class LooksWriter {
         Optional<Block.Plate.Length> size = figure.note().trueSize()
                 .map(length -> new Block.Plate.Length(length.from(), length.to()));
         String caption = size.map(length -> phrases.say("plate.size", figure.note().caption(),
-                Figures.range(length.from(), length.to()))).orElse(figure.note().caption());
+                phrases.measures().size(length.from(), length.to()))).orElse(figure.note().caption());
         return new Block.Plate(figure.id(), caption, figure.note().alt().orElse(figure.note().caption()),
                 size);
     }

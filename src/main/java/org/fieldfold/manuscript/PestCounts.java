@@ -183,17 +183,17 @@ final class PestCounts {
     }
 
     private Optional<Block> events() {
+        Measures in = reader.phrases().measures();
         List<List<List<Run>>> rows = new ArrayList<>();
         for (Monitoring look : entry.monitoring()) {
             for (DegreeDayEvent event : look.season().map(season -> season.events()).orElse(List.of())) {
-                String base = reader.say("book.warmth.above", Figures.plain(event.lower()), event.unit())
-                        + event.upper().map(upper -> reader.say("book.warmth.upper", Figures.plain(upper),
-                                event.unit())).orElse("");
+                String base = reader.say("book.warmth.above", in.temperature(event.lower(),
+                        event.unit().scale())) + event.upper().map(upper -> reader.say("book.warmth.upper",
+                        in.temperature(upper, event.unit().scale()))).orElse("");
                 String from = event.start().map(day -> register.phrases().day(day)).or(event::biofix)
                         .orElse("–");
                 rows.add(List.of(List.of(Run.strong(event.event())),
-                        List.of(Run.strong(reader.say("book.warmth.sum", Figures.plain(event.sum()),
-                                event.unit()))),
+                        List.of(Run.strong(in.sum(event.sum(), event.unit().scale()))),
                         List.of(Run.plain(base)), List.of(Run.plain(from)), register.brief(event.source())));
             }
         }

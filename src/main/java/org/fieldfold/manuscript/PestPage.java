@@ -106,7 +106,7 @@ final class PestPage {
                     .add(reader.read(where)).plain("."));
             facts.add(new Block.Fact(register.say("plate.size",
                     register.phrases().word("stage", stage.stage()),
-                    Figures.range(stage.size().from(), stage.size().to())), line.runs()));
+                    register.phrases().measures().size(stage.size().from(), stage.size().to())), line.runs()));
         }
         return facts;
     }

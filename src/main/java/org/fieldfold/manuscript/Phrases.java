@@ -10,10 +10,11 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.TreeMap;
+import org.fieldfold.entry.Units;
 
 /** What guides and handbook say by themselves, in one language. */
 public final class Phrases {
@@ -23,10 +24,12 @@ public final class Phrases {
 
     private final String language;
     private final Properties words;
+    private final Optional<Units> units;
 
-    private Phrases(String language, Properties words) {
+    private Phrases(String language, Properties words, Optional<Units> units) {
         this.language = language;
         this.words = words;
+        this.units = units;
     }
 
     /**
@@ -44,7 +47,7 @@ public final class Phrases {
             try (Reader reader = new InputStreamReader(file, StandardCharsets.UTF_8)) {
                 words.load(reader);
             }
-            return new Phrases(language, words);
+            return new Phrases(language, words, Optional.empty());
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
@@ -53,6 +56,15 @@ public final class Phrases {
     /** Whether there are phrases for a language. */
     public static boolean speaks(String language) {
         return Phrases.class.getResource("phrases." + language + ".properties") != null;
+    }
+
+    /** The same phrases with quantities in other units; empty for each quantity in its own. */
+    public Phrases with(Optional<Units> wanted) {
+        return new Phrases(language, words, wanted);
+    }
+
+    public Measures measures() {
+        return new Measures(this, units);
     }
 
     public String language() {

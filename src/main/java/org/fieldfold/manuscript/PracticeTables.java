@@ -45,7 +45,7 @@ final class PracticeTables {
     }
 
     private Block tunnel(TunnelSizes sizes) {
-        Lengths in = new Lengths(register.phrases(), sizes.unit());
+        In in = new In(register.phrases().measures(), sizes.unit());
         List<List<List<Run>>> rows = new ArrayList<>();
         for (double span : sizes.spans()) {
             for (Hoop hoop : sizes.hoops(span)) {
@@ -76,7 +76,7 @@ final class PracticeTables {
         List<List<List<Run>>> rows = new ArrayList<>();
         for (NetHole net : nets) {
             NetChoice choice = NetChoice.of(net.hole(), bodies);
-            rows.add(List.of(strong(net.name()), plain(Figures.plain(net.hole()) + "\u00a0mm"),
+            rows.add(List.of(strong(net.name()), plain(register.phrases().measures().hole(net.hole())),
                     register.links(choice.stops()), register.links(choice.letsThrough())));
         }
         List<Block> blocks = new ArrayList<>();
@@ -84,12 +84,12 @@ final class PracticeTables {
                 "nets.lets-through"), rows, placed.at("nets")));
         OptionalDouble coarsest = NetChoice.coarsest(bodies);
         coarsest.ifPresent(hole -> blocks.add(new Block.Paragraph(List.of(Run.plain(
-                register.say("nets.coarsest", Lengths.down(hole, 2)))), List.of(), placed.at("nets"))));
+                register.say("nets.coarsest", register.phrases().measures().largestHole(hole)))), List.of(), placed.at("nets"))));
         return blocks;
     }
 
     private Block border(BorderSize border) {
-        Lengths in = new Lengths(register.phrases(), border.unit());
+        In in = new In(register.phrases().measures(), border.unit());
         List<List<List<Run>>> rows = new ArrayList<>();
         for (double side : border.fields()) {
             for (double stretch : new double[] {1, LONG}) {
@@ -123,27 +123,13 @@ final class PracticeTables {
         return List.of(Run.strong(words));
     }
 
-    /** Lengths in feet and metres. */
-    private record Lengths(Phrases phrases, LengthUnit unit) {
-        private static final double METRES_PER_FOOT = 0.3048;
-
+    private record In(Measures measures, LengthUnit unit) {
         String exact(double length) {
-            return Figures.rounded(length, length < 10 ? 2 : 1) + "\u00a0" + phrases.word("unit", unit) + other(length);
+            return measures.length(length, unit);
         }
 
-        /** Never too short: a tenth more rather than less. */
         String enough(double length) {
-            return exact(StrictMath.ceil(length * 10 - 1e-6) / 10);
-        }
-
-        private String other(double length) {
-            return unit == LengthUnit.FOOT ? " (" + Figures.rounded(length * METRES_PER_FOOT, length < 10 ? 2 : 1) + "\u00a0"
-                    + phrases.word("unit", LengthUnit.METRE) + ")" : "";
-        }
-
-        static String down(double number, int decimals) {
-            double scale = StrictMath.pow(10, decimals);
-            return Figures.plain(StrictMath.floor(number * scale + 1e-6) / scale);
+            return measures.enough(length, unit);
         }
     }
 }

@@ -32,7 +32,7 @@ final class ReckonerPage {
         parts.add(new Page.Part("top", "", List.of(new Block.Title(
                 List.of(Run.plain(register.say("book.page.reckoners"))),
                 List.of(Run.plain(register.say("book.page.reckoners.why"))), origin))));
-        parts.add(part("warmth", new HeatTables(register.phrases()).grid(model(), origin)));
+        parts.add(part("warmth", new HeatTables(register.phrases()).of(model(), origin)));
         parts.add(part("recount", recounts()));
         parts.add(part("cover", covers()));
         parts.add(part("net", nets()));
@@ -43,9 +43,15 @@ final class ReckonerPage {
                 parts, origin);
     }
 
+    private Page.Part part(String key, List<Block> tables) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Paragraph(List.of(Run.plain(register.say("reckon." + key + ".why"))), List.of(), origin));
+        blocks.addAll(tables);
+        return new Page.Part(key, register.say("reckon." + key), blocks);
+    }
+
     private Page.Part part(String key, Block table) {
-        return new Page.Part(key, register.say("reckon." + key), List.of(new Block.Paragraph(
-                List.of(Run.plain(register.say("reckon." + key + ".why"))), List.of(), origin), table));
+        return part(key, List.of(table));
     }
 
     /** That of the first event in the base, or else 50 °F and a single sine. */
@@ -83,8 +89,8 @@ final class ReckonerPage {
         List<List<List<Run>>> rows = new ArrayList<>();
         register.base().pests().values().stream().map(Placed::value).forEach(pest -> pest.netBody()
                 .ifPresent(body -> rows.add(List.of(List.of(Run.plain(pest.names().common())
-                        .to(Places.to(pest.id()))), List.of(Run.plain(Figures.plain(
-                                Math.floor(body.largestHoleMm() * 100) / 100)))))));
+                        .to(Places.to(pest.id()))), List.of(Run.plain(
+                                register.phrases().measures().largestHole(body.largestHoleMm())))))));
         return new Block.Grid(register.say("reckon.net.caption"), head("net", 2), rows, origin);
     }
 

@@ -94,8 +94,12 @@ final class UsualDates {
     private Optional<String> plastic() {
         Optional<UnderPlastic> gain = register.base().edition().value().underPlastic();
         return gain.filter(known -> calendars.knowsPlastic()).map(known -> register.say(
-                "book.weeks.plastic.why", Figures.plain(known.byDay()), Figures.plain(known.byNight()),
-                known.unit(), register.phrases().day(known.from()), register.phrases().day(known.until())));
+                "book.weeks.plastic.why", gain(known.byDay(), known), gain(known.byNight(), known),
+                register.phrases().day(known.from()), register.phrases().day(known.until())));
+    }
+
+    private String gain(double degrees, UnderPlastic known) {
+        return register.phrases().measures().gain(degrees, known.unit().scale());
     }
 
     private Block paragraph(String sentence) {

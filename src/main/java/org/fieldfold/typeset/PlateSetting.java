@@ -96,7 +96,7 @@ final class PlateSetting {
 
     /** The caption with the size in figures, unless the author gave it. */
     static String caption(Block.Plate plate) {
-        if (plate.trueSize().isEmpty() || plate.caption().matches(".*[0-9]\\s*mm.*")) {
+        if (plate.trueSize().isEmpty() || plate.caption().matches(".*[0-9][\\s\u00a0]*(mm|in|pulg)\\b.*")) {
             return plate.caption();
         }
         double from = plate.trueSize().get().from();

@@ -23,5 +23,6 @@ whenRead(function () {
     addFeedback();
     addMemory();
     addKeeper();
+    addUnits();
     addReckoners();
 });

@@ -1,0 +1,93 @@
+package org.fieldfold.handbook;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.support.ui.Select;
+
+/** Units by choice, in a browser: both stand there until one is chosen, and then on every page. */
+class UnitsPhoneTest {
+    @TempDir
+    static Path folder;
+    private static Path one;
+    private static Phone phone;
+
+    @BeforeAll
+    static void open() throws IOException {
+        phone = Phone.open();
+        for (HandbookFile file : Shipped.FILES) {
+            Path path = folder.resolve(file.path());
+            Files.createDirectories(path.getParent());
+            Files.write(path, file.bytes());
+        }
+        one = folder.resolve("handbook.en.html");
+    }
+
+    @AfterAll
+    static void close() throws IOException {
+        if (phone != null) {
+            phone.close();
+        }
+    }
+
+    @AfterEach
+    void nothingWasAskedForAndNothingBroke() {
+        phone.run("localStorage.clear()");
+        assertEquals(List.of(), phone.requests());
+        assertEquals(List.of(), phone.complaints());
+    }
+
+    private static String look(String page) {
+        return phone.text(page).replace('\u00a0', ' ').replace("\u2060", "");
+    }
+
+    /** Leek moth: larva 1 to 14 mm. 25.4 mm are an inch: 14 mm = 0.551 in. */
+    @Test
+    void theChoiceHoldsOnEveryPageAndOutlivesAReload() {
+        phone.go(one, "#leek-moth");
+        assertTrue(look("#leek-moth").contains("6–9 mm (1/4–11/32 in)"), look("#leek-moth .p-look"));
+        phone.go(one, "");
+        new Select(phone.find("#units-start")).selectByValue("c");
+        phone.go(one, "#leek-moth");
+        assertTrue(look("#leek-moth").contains("1/4–11/32 in"));
+        assertFalse(look("#leek-moth").matches("(?s).*\\d mm\\b.*"));
+        phone.go(one, "#codling-moth");
+        assertEquals(List.of(), phone.all("table.in-m").stream().filter(table -> table.isDisplayed()).toList());
+        assertTrue(look("#codling-moth").contains("above 50 °F, at most 88 °F"), look("#codling-moth .p-count"));
+        phone.go(one, "#reckoners");
+        new Select(phone.find("#units-reckoners")).selectByValue("m");
+        phone.go(one, "#codling-moth");
+        assertTrue(look("#codling-moth").contains("above 10 °C, at most 31.1 °C"), look("#codling-moth .p-count"));
+        assertEquals(List.of(), phone.all("table.in-c").stream().filter(table -> table.isDisplayed()).toList());
+        assertTrue(phone.all("#codling-moth table.in-m").get(0).isDisplayed());
+        phone.go(one, "");
+        assertEquals("m", phone.find("#units-start").getAttribute("value"));
+        new Select(phone.find("#units-start")).selectByValue("");
+        phone.go(one, "#codling-moth");
+        assertTrue(look("#codling-moth").contains("above 50 °F (10 °C), at most 88 °F (31.1 °C)"));
+    }
+
+    @Test
+    void withoutScriptBothStandThere() {
+        phone.tell("Emulation.setScriptExecutionDisabled", Map.of("value", true));
+        try {
+            phone.go(one, "#codling-moth");
+            assertTrue(look("#codling-moth").contains("above 50 °F (10 °C), at most 88 °F (31.1 °C)"));
+            assertEquals(2, phone.all("#codling-moth table.in-m, #codling-moth table.in-c").stream()
+                    .filter(table -> table.isDisplayed()).count());
+        } finally {
+            phone.tell("Emulation.setScriptExecutionDisabled", Map.of("value", false));
+        }
+    }
+}
