@@ -14,10 +14,13 @@ public final class Preview implements AutoCloseable {
     private final PreviewServer server;
     private final FolderWatch watch;
     private final Consumer<String> trouble;
+    private final Consumer<String> steps;
 
-    private Preview(Path content, PreviewDesk desk, int port, Consumer<String> trouble) throws IOException {
+    private Preview(Path content, PreviewDesk desk, int port, Consumer<String> trouble, Consumer<String> steps)
+            throws IOException {
         this.desk = desk;
         this.trouble = trouble;
+        this.steps = steps;
         desk.renew();
         this.server = PreviewServer.open(port, desk);
         this.watch = FolderWatch.of(content, this::renew);
@@ -33,7 +36,13 @@ public final class Preview implements AutoCloseable {
      */
     public static Preview open(Path content, Optional<LocalDate> asOf, int port, Consumer<String> trouble)
             throws IOException {
-        return new Preview(content, new PreviewDesk(content, asOf), port, trouble);
+        return open(content, asOf, port, trouble, step -> { });
+    }
+
+    /** @param steps is told of every step of a renewal when it is done, on the thread that takes it */
+    static Preview open(Path content, Optional<LocalDate> asOf, int port, Consumer<String> trouble,
+            Consumer<String> steps) throws IOException {
+        return new Preview(content, new PreviewDesk(content, asOf, steps), port, trouble, steps);
     }
 
     /** Where a browser on this machine finds it. */
@@ -49,6 +58,7 @@ public final class Preview implements AutoCloseable {
 
     /** The preview outlives whatever a half-written file leads to: the next save is followed again. */
     private void renew() {
+        steps.accept("notice");
         try {
             long version = desk.renew();
             desk.prepare(server.subjects());

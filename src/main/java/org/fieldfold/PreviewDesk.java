@@ -10,9 +10,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.fieldfold.check.Rulebook;
 import org.fieldfold.content.KeptReadings;
+import org.fieldfold.content.LoadedBase;
 import org.fieldfold.edition.Comparison;
 import org.fieldfold.edition.Snapshot;
 import org.fieldfold.entry.ContentBase;
@@ -38,6 +40,7 @@ final class PreviewDesk implements Shelf {
 
     private final Path content;
     private final Optional<LocalDate> asOf;
+    private final Consumer<String> steps;
     private final KeptReadings kept = new KeptReadings();
     private final PreviewGuides guides = new PreviewGuides();
     private final Map<String, Resource> own = PreviewPage.resources();
@@ -51,9 +54,11 @@ final class PreviewDesk implements Shelf {
     private News news = News.NONE;
     private boolean stale;
 
-    PreviewDesk(Path content, Optional<LocalDate> asOf) {
+    /** @param steps is told of every step of a renewal when it is done */
+    PreviewDesk(Path content, Optional<LocalDate> asOf, Consumer<String> steps) {
         this.content = content;
         this.asOf = asOf;
+        this.steps = steps;
     }
 
     /**
@@ -63,7 +68,10 @@ final class PreviewDesk implements Shelf {
      * @throws IOException when the folder is not there or cannot be listed
      */
     synchronized long renew() throws IOException {
-        Compiler.Checked checked = Compiler.judge(kept.load(content), content, asOf);
+        LoadedBase loaded = kept.load(content);
+        steps.accept("read");
+        Compiler.Checked checked = Compiler.judge(loaded, content, asOf);
+        steps.accept("rules");
         findings = checked.findings();
         stale = checked.base().isEmpty();
         if (!stale) {
@@ -73,6 +81,7 @@ final class PreviewDesk implements Shelf {
             base = Optional.of(TranslatedBase.in(read, read.edition().value().languages().get(0)));
             pages = Optional.empty();
         }
+        steps.accept("changes");
         views.clear();
         return ++version;
     }
@@ -129,15 +138,18 @@ final class PreviewDesk implements Shelf {
             try {
                 panels = guides.of(base.get(), entry, news);
                 lastPanels.put(entry, panels);
+                steps.accept("panel");
             } catch (IllegalArgumentException unprintable) {
                 notes.add("The panel is as it was before: " + unprintable.getMessage());
             }
         }
         Optional<String> file = base.isEmpty() ? Optional.empty() : pages().file(entry);
+        Optional<byte[]> page = file.flatMap(this::page);
+        steps.accept("page");
         List<Finding> all = Stream.concat(findings.stream(), panels.stream().flatMap(shown ->
                 shown.findings().stream())).distinct().sorted().toList();
         return PreviewPage.view(version, entry, listed, notes, panels, file.map(name -> BOOK + name),
-                file.flatMap(this::page), all);
+                page, all);
     }
 
     /** A page of the handbook; that of an entry that cannot be read, as it was before. */
