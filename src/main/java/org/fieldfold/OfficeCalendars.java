@@ -2,7 +2,6 @@ package org.fieldfold;
 
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import org.fieldfold.calendar.Calendars;
 import org.fieldfold.calendar.GuideCalendar;
@@ -36,14 +35,12 @@ final class OfficeCalendars {
             Phrases phrases) {
         Map<String, byte[]> files = new LinkedHashMap<>();
         Place place = calendars.near(office);
-        List<String> guides = office.guides().isEmpty() ? List.copyOf(base.guides().keySet())
-                : office.guides();
         if (office.languages().contains(phrases.language())) {
-            guides.stream().filter(base.guides()::containsKey).forEach(id -> {
-                Guide guide = base.guides().get(id).value();
+            base.guides().values().stream().map(Placed::value).filter(office::handsOut).forEach(whole -> {
+                Guide guide = office.keeps(whole);
                 GuideCalendar calendar = calendars.of(guide, place);
                 if (!calendar.isEmpty()) {
-                    files.put(id + "." + phrases.language() + ".ics",
+                    files.put(guide.id() + "." + phrases.language() + ".ics",
                             writer.write(guide, calendar).getBytes(StandardCharsets.UTF_8));
                 }
             });

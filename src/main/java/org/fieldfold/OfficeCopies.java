@@ -13,13 +13,8 @@ final class OfficeCopies {
     /** Those of {@code runs} that each office hands out; what an office cannot have is found by a rule. */
     static List<PrintedCopy> of(ContentBase base, List<PrintRun> runs) {
         return base.offices().values().stream().flatMap(office -> runs.stream()
-                .filter(run -> handsOut(office.value(), run)).map(run -> copy(office.value(), run)))
+                .filter(run -> run.isFor(office.value())).map(run -> copy(office.value(), run)))
                 .toList();
-    }
-
-    static boolean handsOut(Office office, PrintRun run) {
-        return (office.guides().isEmpty() || office.guides().contains(run.guide()))
-                && office.languages().contains(run.language()) && office.paper().equals(run.paper());
     }
 
     private static PrintedCopy copy(Office office, PrintRun run) {

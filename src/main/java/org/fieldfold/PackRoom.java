@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -18,6 +19,7 @@ import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
 import org.fieldfold.entry.Figure;
 import org.fieldfold.entry.Guide;
+import org.fieldfold.entry.LocalNote;
 import org.fieldfold.entry.Office;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.fold.FlipEdge;
@@ -92,6 +94,7 @@ final class PackRoom {
                 .forEach(this::spell);
         contact.address().forEach(this::spell);
         contact.people().forEach(this::spell);
+        office.notes().forEach(note -> List.of(note.by(), note.text().pocket().words()).forEach(this::spell));
     }
 
     private void spell(String words) {
@@ -117,7 +120,7 @@ final class PackRoom {
         Office office = base.offices().get(id).value();
         SortedMap<String, byte[]> files = new TreeMap<>();
         for (PrintRun run : runs) {
-            if (OfficeCopies.handsOut(office, run)) {
+            if (run.isFor(office)) {
                 OfficePanel panel = run.office(id);
                 SetGuide set = run.set(panel);
                 findings.addAll(run.findings(panel, set, generic.get(run)));
@@ -144,9 +147,11 @@ final class PackRoom {
         List<Handout> handouts = new ArrayList<>();
         for (Placed<Guide> guide : own.base().guides().values()) {
             List<PrintRun> printed = runs.stream().filter(run -> run.guide().equals(guide.value().id())
-                    && OfficeCopies.handsOut(office, run)).toList();
+                    && run.isFor(office)).toList();
             if (!printed.isEmpty()) {
                 handouts.add(new Handout(guide.value().title(), guide.value().purpose(),
+                        names(own.base(), guide.value(), office.leaveOut()), names(own.base(),
+                        printed.get(0).kept(office), office.notes().stream().map(LocalNote::entry).toList()),
                         printed.get(0).sheet(flip(office)),
                         printed.stream().map(run -> copy(run, files)).toList()));
             }
@@ -155,6 +160,12 @@ final class PackRoom {
                 edition.year(), own.phrases().date(edition.validUntil()),
                 "print-me-first." + office.paper() + ".pdf", office.paper(), flip(office),
                 edition.notice().map(notice -> notice.full().words()), proof, handouts), PackWords.in(own.phrases().language()));
+    }
+
+    /** Names of those of some entries that a guide has, in its order. */
+    private static List<String> names(ContentBase said, Guide guide, List<String> some) {
+        return guide.entries().stream().filter(some::contains).map(said.pests()::get).filter(Objects::nonNull)
+                .map(pest -> Phrases.capital(pest.value().names().common())).toList();
     }
 
     private static Handout.Copy copy(PrintRun run, SortedMap<String, byte[]> files) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
 import org.fieldfold.entry.Guide;
+import org.fieldfold.entry.Office;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.fold.FlipEdge;
 import org.fieldfold.fold.FoldException;
@@ -37,6 +38,7 @@ final class PrintRun {
     private final Manuscript generic;
     private final SheetWords words;
     private final Setter setter;
+    private final ChangedCopies changed;
     private final Map<FlipEdge, Imposition> sheets;
 
     /**
@@ -53,6 +55,7 @@ final class PrintRun {
         this.generic = writer.write(guide, OfficePanel.generic(base.edition()), proof);
         this.words = SheetWords.in(language);
         this.setter = new Setter(press.metrics(), press.shapes());
+        this.changed = new ChangedCopies(press, guide, this::manuscript);
         this.sheets = sheets;
     }
 
@@ -75,6 +78,16 @@ final class PrintRun {
 
     String guide() {
         return guide.value().id();
+    }
+
+    boolean isFor(Office office) {
+        return office.handsOut(guide.value()) && office.languages().contains(language)
+                && office.paper().equals(paper);
+    }
+
+    /** The guide as an office's copies have it. */
+    Guide kept(Office office) {
+        return office.keeps(guide.value());
     }
 
     String language() {
@@ -112,7 +125,8 @@ final class PrintRun {
 
     /** The panels of a copy; the same however the sheet is turned. */
     SetGuide set(OfficePanel office) {
-        return setter.set(manuscript(office), slots());
+        return office.changes(guide.value()) ? changed.set(office, slots())
+                : setter.set(manuscript(office), slots());
     }
 
     /** Where its panels lie, in reading order. */

@@ -81,7 +81,7 @@ public final class OfficeBenchmark {
                 town.toLowerCase(Locale.ROOT) + "@marrowvalley.example",
                 List.of(1 + chance.nextInt(90) + " " + last[chance.nextInt(last.length)] + " Lane", town),
                 "Monday to Friday, " + (7 + chance.nextInt(3)) + " to " + (3 + chance.nextInt(3)),
-                List.of()), Optional.empty(), origin);
+                List.of()), Optional.empty(), List.of(), List.of(), origin);
     }
 
     private PrintRun run() {

@@ -38,6 +38,7 @@ final class Facts {
         all.addAll(base.enemies().values());
         all.addAll(base.practices().values());
         all.addAll(base.guides().values());
+        all.addAll(base.offices().values());
         all.addAll(base.figures().values());
         all.forEach(placed -> walk(placed, placed.value(), new ArrayList<>(), visitor));
         base.chapters().values().forEach(chapter -> visitor.accept(new Written("chapter", "handbook",
@@ -76,7 +77,11 @@ final class Facts {
         return span.equals(outer) ? outer : span;
     }
 
+    /** Of an office's note that of the list: other texts stand under {@code text} too, and have less room. */
     private static String key(List<Object> path) {
+        if (path.size() == 3 && path.get(0).equals("notes")) {
+            return "notes";
+        }
         for (int i = path.size() - 1; i >= 0; i--) {
             if (path.get(i) instanceof String name) {
                 return name;

@@ -15,4 +15,13 @@ public record Guide(
         @Describe("papers: letter, a4 and so on") List<String> papers,
         @Describe("sizes of body type between which it may be set") Optional<TypeLimits> type,
         @Describe("how to scout: lines for the panel behind the cover") List<Text> scouting) {
+    /** The same of other entries. */
+    public Guide of(List<String> others) {
+        return new Guide(id, title, purpose, audience, crops, others, scheme, papers, type, scouting);
+    }
+
+    /** The same for another purpose. */
+    public Guide toServe(String other) {
+        return new Guide(id, title, other, audience, crops, entries, scheme, papers, type, scouting);
+    }
 }

@@ -62,6 +62,8 @@ final class BlockMarkup {
             new PictureMarkup(form, out, this).pair(pair);
         } else if (block instanceof Block.Notice notice) {
             paragraph("notice", notice.runs());
+        } else if (block instanceof Block.LocalNote note) {
+            paragraph("notice", note.runs());
         } else if (block instanceof Block.Code code) {
             paragraph("", code.caption());
         } else {

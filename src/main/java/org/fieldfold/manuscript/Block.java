@@ -253,6 +253,13 @@ public sealed interface Block {
         }
     }
 
+    /** An office's own words, signed, in a box of a shape that nothing of the base has. */
+    record LocalNote(List<Run> runs, Span origin) implements Block {
+        public LocalNote {
+            runs = List.copyOf(runs);
+        }
+    }
+
     /** A line across the panel. */
     record Divider(Span origin) implements Block {}
 

@@ -16,6 +16,7 @@ import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Crop;
 import org.fieldfold.entry.Edition;
 import org.fieldfold.entry.Guide;
+import org.fieldfold.entry.LocalNote;
 import org.fieldfold.entry.Office;
 import org.fieldfold.entry.PestEntry;
 import org.fieldfold.entry.Placed;
@@ -37,7 +38,7 @@ public final class GuideWriter {
     private final ContentBase base;
     private final Phrases phrases;
     private final Edition edition;
-    /** By guide and station: offices that share a station share its days. */
+    /** By guide, its entries and station: offices that share a station share its days. */
     private final Map<String, Optional<Block>> weeks = new ConcurrentHashMap<>();
     private final News news;
     private final Calendars calendars;
@@ -61,7 +62,8 @@ public final class GuideWriter {
      * @param office who is called on this copy: a county office, or the edition's own contact
      * @param proof whether findings of severity error stand
      */
-    public Manuscript write(Placed<Guide> placed, OfficePanel office, boolean proof) {
+    public Manuscript write(Placed<Guide> whole, OfficePanel office, boolean proof) {
+        Placed<Guide> placed = kept(whole, office);
         Guide guide = placed.value();
         Reader reader = new Reader(guide.audience(), guide.crops(), true, phrases);
         List<Section> sections = new ArrayList<>();
@@ -69,7 +71,7 @@ public final class GuideWriter {
         sections.add(scouting(placed, reader));
         int tab = 1;
         for (String id : guide.entries()) {
-            sections.add(entry(id, placed, tab++, reader));
+            sections.add(noted(entry(id, placed, tab++, reader), id, office));
         }
         sections.add(contact(placed, office));
         TypeLimits type = guide.type().orElse(POCKET_TYPE);
@@ -79,12 +81,42 @@ public final class GuideWriter {
                 new Manuscript.TypeRange(type.from(), type.to()), sections);
     }
 
-    /** The same guide for another office: only its cover and its last section are written anew. */
+    /**
+     * The same guide for another office: only its cover and its last section are written anew, unless that
+     * office leaves entries out or notes something on them.
+     */
     public Manuscript rewrite(Manuscript written, Placed<Guide> placed, OfficePanel office) {
+        if (office.changes(placed.value())) {
+            return write(placed, office, written.proof().isPresent());
+        }
         List<Section> sections = new ArrayList<>(written.sections());
         sections.set(0, cover(placed, office));
         sections.set(sections.size() - 1, contact(placed, office));
         return written.of(sections);
+    }
+
+    /** A guide without some of its entries says so where it would else say what they are. */
+    private Placed<Guide> kept(Placed<Guide> whole, OfficePanel office) {
+        Guide kept = office.keeps(whole.value());
+        int all = whole.value().entries().size();
+        return kept.entries().size() == all ? whole : new Placed<>(kept.toServe(
+                phrases.say("cover.part", kept.entries().size(), all)), whole.spans());
+    }
+
+    /** An office's notes stand behind all that the base says of an entry. */
+    private Section noted(Section section, String entry, OfficePanel office) {
+        List<Block> blocks = new ArrayList<>(section.blocks());
+        office.notes().stream().filter(note -> note.note().entry().equals(entry)).forEach(note ->
+                blocks.add(note(note, phrases.say("local"), office)));
+        return blocks.size() == section.blocks().size() ? section : new Section(section.id(), section.kind(),
+                section.tab(), section.name(), blocks, section.origin());
+    }
+
+    private Block note(OfficePanel.Note placed, String label, OfficePanel office) {
+        LocalNote note = placed.note();
+        return new Block.LocalNote(Line.of().strong(label).plain(" ").add(note.text().pocket().line()).plain(" ")
+                .plain(phrases.say("local.signed", note.by(), office.name(), phrases.shortDate(note.date())
+                        .replace(' ', NO_BREAK))).runs(), placed.origin());
     }
 
     private static Block plain(String words, Span origin) {
@@ -198,6 +230,11 @@ public final class GuideWriter {
         lines.addAll(contact.address());
         lines.add(contact.hours());
         blocks.add(plain(String.join(" · ", lines), office.origin()));
+        for (OfficePanel.Note note : office.moved()) {
+            String name = Optional.ofNullable(base.pests().get(note.note().entry()))
+                    .map(pest -> pest.value().names().common()).orElse(note.note().entry());
+            blocks.add(note(note, phrases.say("local.on", name), office));
+        }
         blocks.add(plain(phrases.say("next.flag"), office.origin()));
         weeks(placed, office).ifPresent(blocks::add);
         List<List<Run>> cautions = edition.cautions().stream().map(Text::pocket).map(Prose::line).toList();
@@ -218,7 +255,7 @@ public final class GuideWriter {
     /** An office's copy tells the days near its station; a generic one those of the whole region. */
     private Optional<Block> weeks(Placed<Guide> placed, OfficePanel office) {
         String where = office.office().map(Office::station).orElse("");
-        return weeks.computeIfAbsent(placed.value().id() + "@" + where, unseen -> {
+        return weeks.computeIfAbsent(placed.value().id() + placed.value().entries() + "@" + where, unseen -> {
             Place place = office.office().map(calendars::near).orElseGet(calendars::region);
             return new WeeksWriter(phrases, true).block(calendars.of(placed.value(), place),
                     placed.at("entries"));

@@ -97,6 +97,8 @@ public final class CounterPage {
             SheetSketch.write(out, handout.sheet(), Side.BACK, handout.title(), words);
         }
         out.close().open("div").element("h2", handout.title()).element("p", handout.purpose());
+        own("without", handout.without());
+        own("noted", handout.noted());
         out.open("p", "class", "print");
         for (Handout.Copy copy : handout.copies()) {
             String language = words.say("language." + copy.language());
@@ -112,6 +114,13 @@ public final class CounterPage {
             out.text(" " + words.say("one-sided"));
         }
         out.close().close().close().line();
+    }
+
+    /** What this office changed: a helper must know it when somebody asks for what is not there. */
+    private void own(String kind, List<String> names) {
+        if (!names.isEmpty()) {
+            out.element("p", words.say(kind, String.join(", ", names)), "class", kind);
+        }
     }
 
     private void folding(Map<FoldScheme, String> schemes) {

@@ -52,6 +52,8 @@ record SetSection(Section section, List<Choice> blocks, List<Integer> springs) {
             return CodeSetting.set(code, stick);
         } else if (block instanceof Block.Notice notice) {
             return NoticeSetting.set(notice, stick);
+        } else if (block instanceof Block.LocalNote note) {
+            return LocalNoteSetting.set(note, stick);
         }
         return NoticeSetting.set((Block.Divider) block, stick);
     }
