@@ -42,8 +42,6 @@ class OfflineTest {
         server.start();
         String at = "http://127.0.0.1:" + server.getAddress().getPort() + "/handbook/en/";
         try (Phone phone = Phone.open()) {
-            phone.tell("Network.emulateNetworkConditions", Map.of("offline", false, "latency", 0,
-                    "downloadThroughput", -1, "uploadThroughput", -1));
             phone.driver().get(at + "index.html");
             assertEquals(true, phone.driver().executeAsyncScript("""
                     const done = arguments[0];
@@ -59,8 +57,10 @@ class OfflineTest {
                     """));
             phone.driver().get(at);
             assertTrue(phone.find("h1").isDisplayed());
-            assertTrue(phone.requests().stream().allMatch(url -> url.startsWith(at)));
             assertEquals(List.of(), phone.complaints());
+            List<String> asked = phone.end();
+            assertTrue(asked.contains(at + "leek-moth.html"), asked.toString());
+            assertTrue(asked.stream().allMatch(url -> url.startsWith(at)), asked.toString());
         } finally {
             server.stop(0);
         }

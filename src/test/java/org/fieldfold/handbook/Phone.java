@@ -4,11 +4,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.fieldfold.Outside;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
@@ -16,16 +17,26 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.PointerInput;
+import org.openqa.selenium.interactions.Sequence;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.WebDriverWait;
 
-/** A telephone of 390 by 844 points with touch and without a network, as Chromium plays it. */
+/** A telephone of 390 by 844 points with touch and out of reach of any network, as Chromium plays it. */
 final class Phone implements AutoCloseable {
     /** Kept, or else what it was told is forgotten with it. */
     private static final Logger SELENIUM = Logger.getLogger("org.openqa.selenium");
 
+    /** A request in the browser's log of the network; what the browser asks for itself has no origin. */
+    private static final Pattern REQUEST =
+            Pattern.compile("\\{\"params\":\\{.*?\"initiator\":\"(?!not an origin\")[^\"]*\".*?\"url\":\"([^\"]*)\".*");
+
+    private static final String NETWORK = "network.json";
+
     private final Path profile;
     private final ChromeDriver driver;
+    private boolean ended;
 
     private Phone(Path profile, ChromeDriver driver) {
         this.profile = profile;
@@ -42,24 +53,18 @@ final class Phone implements AutoCloseable {
         options.setBinary("/usr/bin/chromium");
         options.addArguments("--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
                 "--disable-background-networking", "--disable-component-update", "--disable-sync",
-                "--user-data-dir=" + profile);
+                "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1",
+                "--log-net-log=" + profile.resolve(NETWORK), "--user-data-dir=" + profile);
         LoggingPreferences logs = new LoggingPreferences();
-        logs.enable(LogType.PERFORMANCE, Level.ALL);
         logs.enable(LogType.BROWSER, Level.ALL);
         options.setCapability("goog:loggingPrefs", logs);
         ChromeDriver driver = new ChromeDriver(new ChromeDriverService.Builder()
                 .usingDriverExecutable(Path.of("/usr/bin/chromedriver").toFile()).usingAnyFreePort()
                 .withSilent(true).build(), options);
         Phone phone = new Phone(profile, driver);
-        driver.manage().timeouts().scriptTimeout(Duration.ofSeconds(30));
+        driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(3));
         phone.size(390, 844);
         phone.tell("Emulation.setTouchEmulationEnabled", Map.of("enabled", true, "maxTouchPoints", 5));
-        // the browser's own first page asks for its parts
-        driver.get("about:blank");
-        phone.requests();
-        phone.tell("Network.enable", Map.of());
-        phone.tell("Network.emulateNetworkConditions", Map.of("offline", true, "latency", 0,
-                "downloadThroughput", -1, "uploadThroughput", -1));
         return phone;
     }
 
@@ -80,6 +85,15 @@ final class Phone implements AutoCloseable {
     void go(Path file, String fragment) {
         driver.get("about:blank");
         driver.get(file.toUri() + fragment);
+    }
+
+    /** Goes to a place in a file, which is opened only where it is not open already. */
+    void at(Path file, String fragment) {
+        if (String.valueOf(driver.getCurrentUrl()).startsWith(file.toUri().toString())) {
+            run("location.hash=arguments[0]", fragment);
+        } else {
+            go(file, fragment);
+        }
     }
 
     Object run(String script, Object... with) {
@@ -106,6 +120,19 @@ final class Phone implements AutoCloseable {
         target.click();
     }
 
+    /** Puts a finger on it and lifts it, and waits until the page has taken that for a tap. */
+    void touch(WebElement target) {
+        driver.executeScript("arguments[0].scrollIntoView({block:'center'});window.tapped=false;"
+                + "addEventListener('click',()=>{window.tapped=true},{capture:true,once:true})", target);
+        PointerInput finger = new PointerInput(PointerInput.Kind.TOUCH, "finger");
+        driver.perform(List.of(new Sequence(finger, 0)
+                .addAction(finger.createPointerMove(Duration.ZERO, PointerInput.Origin.fromElement(target), 0, 0))
+                .addAction(finger.createPointerDown(PointerInput.MouseButton.LEFT.asArg()))
+                .addAction(finger.createPointerUp(PointerInput.MouseButton.LEFT.asArg()))));
+        new WebDriverWait(driver, Duration.ofMinutes(1), Duration.ofMillis(20))
+                .until(page -> !Boolean.FALSE.equals(driver.executeScript("return window.tapped")));
+    }
+
     void type(CharSequence... keys) {
         driver.switchTo().activeElement().sendKeys(keys);
     }
@@ -118,20 +145,16 @@ final class Phone implements AutoCloseable {
         return find(selector).getText();
     }
 
-    /** Addresses that pages asked for since the last question, files apart. */
-    List<String> requests() {
-        List<String> asked = new ArrayList<>();
-        driver.manage().logs().get(LogType.PERFORMANCE).forEach(entry -> {
-            String line = entry.getMessage();
-            int at = line.indexOf("\"Network.requestWillBeSent\"");
-            if (at >= 0) {
-                String url = line.replaceFirst("(?s).*\"request\":\\{.*?\"url\":\"([^\"]*)\".*", "$1");
-                if (!url.startsWith("file:") && !url.startsWith("data:") && !url.startsWith("about:")) {
-                    asked.add(url);
-                }
-            }
-        });
-        return asked;
+    /**
+     * Ends the browser, and gives the addresses that its pages asked the network for, as the browser's own log has
+     * them: files and what stands in a page itself never come to the network.
+     */
+    List<String> end() throws IOException {
+        driver.quit();
+        ended = true;
+        try (var lines = Files.lines(profile.resolve(NETWORK))) {
+            return lines.map(REQUEST::matcher).filter(Matcher::matches).map(found -> found.group(1)).toList();
+        }
     }
 
     /** What the browser complained about. */
@@ -142,7 +165,9 @@ final class Phone implements AutoCloseable {
 
     @Override
     public void close() throws IOException {
-        driver.quit();
+        if (!ended) {
+            driver.quit();
+        }
         try (var files = Files.walk(profile)) {
             files.sorted(java.util.Comparator.reverseOrder()).forEach(file -> file.toFile().delete());
         }

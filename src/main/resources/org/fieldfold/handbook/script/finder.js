@@ -2,12 +2,13 @@
 function addFinder(host) {
     let index = null;
     let marked = -1;
+    let before = null;
     const list = make('ul', { role: 'listbox', id: 'found', 'aria-label': say('found'), hidden: '' });
     const status = make('p', { role: 'status', 'class': 'unseen' });
     const field = make('input', { type: 'search', id: 'find', role: 'combobox', 'aria-expanded': 'false',
         'aria-controls': 'found', 'aria-autocomplete': 'list', autocomplete: 'off', autocapitalize: 'off',
         spellcheck: 'false', enterkeyhint: 'go' });
-    const close = button(say('close'), leave, { 'class': 'quiet', hidden: '' });
+    const close = button(say('close'), leaveBack, { 'class': 'quiet', hidden: '' });
     const box = make('div', { role: 'search', 'class': 'finder' },
         make('label', { 'for': 'find' }, say('find')), field, close, list, status);
     host.appendChild(box);
@@ -66,7 +67,16 @@ function addFinder(host) {
         field.blur();
     }
 
+    // Back to where one was before.
+    function leaveBack() {
+        leave();
+        if (before && before.isConnected) {
+            before.focus({ preventScroll: true });
+        }
+    }
+
     function enter() {
+        before = document.activeElement;
         host.classList.add('open');
         close.hidden = false;
         field.focus();
@@ -94,7 +104,7 @@ function addFinder(host) {
         } else if (event.key === 'Escape') {
             event.preventDefault();
             if (field.value === '') {
-                leave();
+                leaveBack();
             } else {
                 field.value = '';
                 show();

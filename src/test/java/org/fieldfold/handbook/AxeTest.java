@@ -1,0 +1,157 @@
+package org.fieldfold.handbook;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * axe-core's rules, which follow WCAG 2.2, over the screens of the handbook: by day, by night, and where no script
+ * runs. What a screen hides behind a tick, a closed section or a tap is opened first.
+ */
+class AxeTest {
+    /** Of the one file: a page, and what is tapped on it before it is judged. */
+    private static final List<List<String>> SCREENS = List.of(List.of("index"),
+            List.of("look", ".key .tile", ".key .tile", ".key .tile"),
+            List.of("colorado-potato-beetle", ".begin", ".plus"), List.of("rotation"), List.of("count"),
+            List.of("reckoners"), List.of("notes"), List.of("weeks-lowbridge"), List.of("offices"));
+    private static final List<List<String>> SPANISH = List.of(List.of("index"), List.of("look", ".key .tile"),
+            List.of("colorado-potato-beetle", ".begin", ".plus"), List.of("notes"));
+    private static final List<List<String>> READ = List.of(List.of("index"), List.of("look"), List.of("part-leaf"),
+            List.of("colorado-potato-beetle"), List.of("reckoners"), List.of("notes"));
+    private static final List<String> FOLDER = List.of("index", "colorado-potato-beetle", "rotation", "offices");
+
+    /**
+     * Leaves the page that is shown and takes the others out: they are not on the screen, and axe would walk
+     * through all of them.
+     */
+    private static final String ALONE = """
+            document.querySelectorAll('main > .page').forEach(page => page.checkVisibility() || page.remove());
+            document.querySelectorAll('details').forEach(one => one.open = true);
+            document.querySelectorAll('.gate input').forEach(one => one.checked = true);
+            document.querySelectorAll('.page').forEach(one => one.style.contentVisibility = 'visible');
+            """;
+    private static final String JUDGE = """
+            const done = arguments[arguments.length - 1];
+            axe.run(document, Object.assign({resultTypes: ['violations']}, arguments[0])).then(found => done(
+                found.violations.map(rule => rule.id + ' ' + rule.nodes.slice(0, 3).map(node =>
+                    node.html.slice(0, 200)).join(' | '))), wrong => done([String(wrong)]));
+            """;
+    /** By night other colours are shown, and nothing else. */
+    private static final Map<String, Object> COLOURS = Map.of("runOnly", List.of("color-contrast", "link-in-text-block"));
+
+    @TempDir
+    static Path folder;
+    private static Phone phone;
+    private static String axe;
+
+    @BeforeAll
+    static void open() throws IOException {
+        phone = Phone.open();
+        List<HandbookFile> all = new ArrayList<>(Shipped.FILES);
+        all.addAll(Shipped.SPANISH);
+        for (HandbookFile file : all) {
+            Path path = folder.resolve(file.path());
+            Files.createDirectories(path.getParent());
+            Files.write(path, file.bytes());
+        }
+        try (InputStream code = AxeBuilder.class.getResourceAsStream("/axe.min.js")) {
+            axe = new String(code.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    @AfterAll
+    static void close() throws IOException {
+        if (phone != null) {
+            phone.close();
+        }
+    }
+
+    private static void scheme(String name) {
+        phone.tell("Emulation.setEmulatedMedia", Map.of("features",
+                List.of(Map.of("name", "prefers-color-scheme", "value", name))));
+    }
+
+    /** What is wrong with the screen as it stands. */
+    private static List<String> judged(String where, boolean byNight) {
+        phone.run(ALONE);
+        phone.run(axe);
+        scheme("light");
+        List<String> found = new ArrayList<>(said(where, Map.of()));
+        if (byNight) {
+            scheme("dark");
+            found.addAll(said(where + " by night", COLOURS));
+        }
+        return found;
+    }
+
+    private static List<String> said(String where, Map<String, Object> how) {
+        return ((List<?>) phone.driver().executeAsyncScript(JUDGE, how)).stream()
+                .map(wrong -> where + ": " + wrong).toList();
+    }
+
+    private static List<String> judged(Path file, List<List<String>> screens, boolean byNight) {
+        List<String> found = new ArrayList<>();
+        for (List<String> screen : screens) {
+            phone.go(file, "#" + screen.get(0));
+            for (String step : screen.subList(1, screen.size())) {
+                phone.tap(phone.seen(step));
+            }
+            assertTrue(phone.find("[id='" + screen.get(0) + "']").isDisplayed(), screen.get(0));
+            found.addAll(judged(String.join(" ", screen), byNight));
+            phone.run("localStorage.clear()");
+        }
+        return found;
+    }
+
+    @Test
+    void findsNothingOnTheScreensOfTheOneFileByDayAndByNight() {
+        assertEquals(List.of(), judged(folder.resolve("handbook.en.html"), SCREENS, true));
+    }
+
+    @Test
+    void findsNothingOnTheSpanishScreens() {
+        assertEquals(List.of(), judged(folder.resolve("handbook.es.html"), SPANISH, false));
+    }
+
+    @Test
+    void findsNothingWhereNoScriptRuns() throws IOException {
+        Path file = folder.resolve("read.html");
+        Files.writeString(file, new String(Shipped.oneFile().bytes(), StandardCharsets.UTF_8)
+                .replaceFirst("(?s)<script>.*</script>", ""));
+        assertEquals(List.of(), judged(file, READ, false));
+        assertEquals(0, phone.all("button, form").size());
+    }
+
+    @Test
+    void findsNothingOnThePagesOfTheFolder() {
+        List<String> found = new ArrayList<>();
+        for (String page : FOLDER) {
+            phone.go(folder.resolve("handbook/en/" + page + ".html"), "");
+            found.addAll(judged("folder " + page, page.equals("rotation")));
+        }
+        assertEquals(List.of(), found);
+    }
+
+    /** A judge that says yes to all would be none. */
+    @Test
+    void findsWhatIsWrong() throws IOException {
+        Path file = folder.resolve("wrong.html");
+        Files.writeString(file, "<!DOCTYPE html><title>x</title><main><p style='color:#aaa'>pale<input></p></main>");
+        phone.go(file, "");
+        String said = String.join("\n", judged("wrong", false));
+        assertTrue(List.of("color-contrast", "html-has-lang", "label").stream().allMatch(said::contains), said);
+    }
+}
