@@ -10,21 +10,32 @@ import org.fieldfold.content.EditRefused;
 import org.fieldfold.content.TableEdits;
 import org.fieldfold.content.TableKind;
 import org.fieldfold.content.Tables;
+import org.fieldfold.entry.ContentBase;
 
 /** Tables of the base as files for a spreadsheet. */
 public final class Spreadsheets {
+    private interface Work<T> {
+        T on(ContentBase base) throws IOException, EditRefused;
+    }
+
     private Spreadsheets() {
     }
 
     /** Writes a table. */
     public static void export(Path content, TableKind kind, Path file) throws IOException, Editions.Refused {
-        try {
-            String csv = Tables.export(content,
-                    Editions.base(Compiler.check(content, Optional.empty())), kind);
-            WholeFile.write(file, csv.getBytes(StandardCharsets.UTF_8));
-        } catch (EditRefused refused) {
-            throw new Editions.Refused(refused.getMessage());
-        }
+        write(file, work(content, base -> Tables.export(content, base, kind)));
+    }
+
+    /**
+     * Writes the texts of a language.
+     *
+     * @return how many texts have no place in a file of the language yet, and so are not in the table
+     */
+    public static int exportTranslations(Path content, String language,
+            Path file) throws IOException, Editions.Refused {
+        Tables.Translations table = work(content, base -> Tables.translations(content, base, language));
+        write(file, table.csv());
+        return table.placeless();
     }
 
     /**
@@ -34,17 +45,35 @@ public final class Spreadsheets {
      */
     public static TableEdits edits(Path content, TableKind kind, Path file,
             boolean apply) throws IOException, Editions.Refused {
+        byte[] csv = Files.readAllBytes(file);
+        return made(content, work(content, base -> Tables.edits(content, base, kind, csv)), apply);
+    }
+
+    /** The same with the texts of a language. */
+    public static TableEdits editTranslations(Path content, String language, Path file,
+            boolean apply) throws IOException, Editions.Refused {
+        byte[] csv = Files.readAllBytes(file);
+        return made(content, work(content, base -> Tables.edits(content, base, language, csv)), apply);
+    }
+
+    private static <T> T work(Path content, Work<T> work) throws IOException, Editions.Refused {
         try {
-            TableEdits edits = Tables.edits(content,
-                    Editions.base(Compiler.check(content, Optional.empty())), kind, Files.readAllBytes(file));
-            if (apply) {
-                for (Map.Entry<String, byte[]> edited : edits.files().entrySet()) {
-                    WholeFile.write(content.resolve(edited.getKey()), edited.getValue());
-                }
-            }
-            return edits;
+            return work.on(Editions.base(Compiler.check(content, Optional.empty())));
         } catch (EditRefused refused) {
             throw new Editions.Refused(refused.getMessage());
         }
+    }
+
+    private static void write(Path file, String csv) throws IOException {
+        WholeFile.write(file, csv.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static TableEdits made(Path content, TableEdits edits, boolean apply) throws IOException {
+        if (apply) {
+            for (Map.Entry<String, byte[]> edited : edits.files().entrySet()) {
+                WholeFile.write(content.resolve(edited.getKey()), edited.getValue());
+            }
+        }
+        return edits;
     }
 }

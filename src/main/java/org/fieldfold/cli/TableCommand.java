@@ -4,7 +4,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
-/** {@code table}: thresholds, materials and monitoring in a spreadsheet. */
+/** {@code table}: thresholds, materials, monitoring and translations in a spreadsheet. */
 @Command(name = "table", mixinStandardHelpOptions = true, synopsisSubcommandLabel = "COMMAND",
         description = "Takes a table of the base out to a spreadsheet, and brings it back.",
         subcommands = {TableExportCommand.class, TableImportCommand.class})

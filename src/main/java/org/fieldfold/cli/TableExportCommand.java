@@ -3,11 +3,9 @@ package org.fieldfold.cli;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.fieldfold.Spreadsheets;
-import org.fieldfold.content.TableKind;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code table export}. */
 @Command(name = "export", mixinStandardHelpOptions = true,
@@ -16,8 +14,8 @@ import picocli.CommandLine.Parameters;
 final class TableExportCommand implements Callable<Integer> {
     private final Terminal terminal;
 
-    @Parameters(index = "0", paramLabel = "TABLE", description = "thresholds, materials or monitoring")
-    private TableKind kind;
+    @Mixin
+    private TableChoice table;
 
     @Option(names = "--to", required = true, paramLabel = "FILE", description = "the file to write")
     private Path file;
@@ -31,7 +29,17 @@ final class TableExportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Spreadsheets.export(content.folder, kind, file);
+        if (table.language().isPresent()) {
+            String language = table.language().get();
+            int placeless = Spreadsheets.exportTranslations(content.folder, language, file);
+            if (placeless > 0) {
+                terminal.err().println(placeless + " texts are not in the table, as they have no place in "
+                        + "language " + language + " yet; 'fieldfold draft translation " + language
+                        + "' makes it, then export again");
+            }
+        } else {
+            Spreadsheets.export(content.folder, table.kind(), file);
+        }
         terminal.out().println(file);
         return 0;
     }

@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.fieldfold.Spreadsheets;
 import org.fieldfold.content.TableEdits;
-import org.fieldfold.content.TableKind;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -18,8 +17,8 @@ import picocli.CommandLine.Parameters;
 final class TableImportCommand implements Callable<Integer> {
     private final Terminal terminal;
 
-    @Parameters(index = "0", paramLabel = "TABLE", description = "thresholds, materials or monitoring")
-    private TableKind kind;
+    @Mixin
+    private TableChoice table;
 
     @Parameters(index = "1", paramLabel = "FILE", description = "the table, as CSV in UTF-8")
     private Path file;
@@ -36,7 +35,9 @@ final class TableImportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        TableEdits edits = Spreadsheets.edits(content.folder, kind, file, apply);
+        TableEdits edits = table.language().isPresent()
+                ? Spreadsheets.editTranslations(content.folder, table.language().get(), file, apply)
+                : Spreadsheets.edits(content.folder, table.kind(), file, apply);
         edits.changes().forEach(terminal.out()::println);
         edits.refusals().forEach(line -> terminal.err().println("fieldfold: " + line));
         int count = edits.changes().size();

@@ -1,0 +1,124 @@
+package org.fieldfold.content;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.Translation;
+import org.fieldfold.report.Csv;
+import org.fieldfold.translation.BaseTexts;
+import org.fieldfold.translation.Matching;
+
+/** The texts of one language as a table: base text, translation and how it stands, row by row. */
+final class TranslationTable {
+    static final String FILE = "file";
+    static final String PATH = "path";
+    static final String BASE = "base text";
+    static final String TRANSLATION = "translation";
+    static final String STATE = "state";
+    static final List<String> COLUMNS = List.of(FILE, PATH, BASE, TRANSLATION, STATE);
+
+    /**
+     * One text.
+     *
+     * @param file of the base, without its ending
+     * @param place path under which its translation stands
+     */
+    record Row(String file, Matching.Pair pair, String place) {
+        List<String> key() {
+            return List.of(file, pair.text().path());
+        }
+
+        /** Whether another text has the same words, and the translation stands under that one's path. */
+        boolean borrowed() {
+            return !place.equals(pair.text().path());
+        }
+
+        String state() {
+            return pair.state().name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    private final Path content;
+    private final String language;
+    private final List<Row> rows = new ArrayList<>();
+    private int placeless;
+    private final Map<String, InPlace> files = new LinkedHashMap<>();
+
+    /** @throws EditRefused when nothing is translated into the language yet */
+    TranslationTable(Path content, ContentBase base, String language) throws EditRefused {
+        this.content = content;
+        this.language = language;
+        Translation known = base.translations().get(language);
+        if (known == null) {
+            throw new EditRefused("expected a language that is begun, one of "
+                    + base.translations().keySet().stream().collect(Collectors.joining(", ")) + ", found '"
+                    + language + "'; 'fieldfold draft translation " + language + "' begins one");
+        }
+        BaseTexts.of(base).forEach((file, texts) -> Matching.of(texts,
+                Optional.ofNullable(known.files().get(file)).map(Translation.Page::passages).orElse(List.of()))
+                .pairs().forEach(pair -> row(file, pair)));
+    }
+
+    private void row(String file, Matching.Pair pair) {
+        if (pair.passage().isPresent()) {
+            rows.add(new Row(file, pair, pair.passage().get().path()));
+        } else if (!pair.text().optional()) {
+            placeless++;
+        }
+    }
+
+    String language() {
+        return language;
+    }
+
+    List<Row> rows() {
+        return rows;
+    }
+
+    /** How many texts have no place in a file of the language, and so no row. */
+    int placeless() {
+        return placeless;
+    }
+
+    String path(Row row) {
+        return language + "/" + row.file() + ".yaml";
+    }
+
+    /** The text of a file, as it is or as it was changed last. */
+    InPlace text(Row row) throws IOException, EditRefused {
+        InPlace known = files.get(path(row));
+        if (known == null) {
+            known = InPlace.of(path(row), Files.readAllBytes(content.resolve(path(row))));
+            files.put(path(row), known);
+        }
+        return known;
+    }
+
+    void keep(Row row, InPlace text) {
+        files.put(path(row), text);
+    }
+
+    /** The translation as it stands in its file. */
+    String translation(Row row) throws IOException, EditRefused {
+        return text(row).value(row.place(), "text").map(String::strip).orElse("");
+    }
+
+    /** The whole table as a spreadsheet reads it; cells that could act are made harmless. */
+    String csv() throws IOException, EditRefused {
+        List<List<String>> lines = new ArrayList<>();
+        lines.add(COLUMNS);
+        for (Row row : rows) {
+            lines.add(List.of(row.file(), row.pair().text().path(), row.pair().text().words().strip(),
+                    translation(row), row.state()));
+        }
+        return Csv.write(lines);
+    }
+}
