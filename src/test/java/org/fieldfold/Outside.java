@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 
 /**
@@ -37,11 +39,28 @@ public final class Outside {
         assumeTrue(there, "left out: " + tool + " is not on this machine");
     }
 
+    /** A Java machine of its own on what the tests see; {@code options} come before the class. */
+    public static ProcessBuilder machine(List<String> options, Class<?> main, String... arguments) {
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Djava.awt.headless=true", "-cp",
+                System.getProperty("java.class.path")));
+        command.addAll(options);
+        command.add(main.getName());
+        command.addAll(List.of(arguments));
+        return new ProcessBuilder(command);
+    }
+
     /** Runs a program to its end, for a minute at most. */
     public static Said run(String... command) throws IOException, InterruptedException {
-        Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+        return run(new ProcessBuilder(command));
+    }
+
+    /** The same, with an environment or a folder of its own. */
+    public static Said run(ProcessBuilder program) throws IOException, InterruptedException {
+        Process process = program.redirectErrorStream(true).start();
         String text = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        assertTrue(process.waitFor(1, TimeUnit.MINUTES), "still running: " + Arrays.toString(command));
+        assertTrue(process.waitFor(1, TimeUnit.MINUTES), "still running: " + program.command());
         return new Said(process.exitValue(), text);
     }
 }
