@@ -4,11 +4,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.fieldfold.Compiler;
+import org.fieldfold.WholeFile;
 import org.fieldfold.content.Draft;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -60,8 +60,7 @@ final class DraftCommand implements Callable<Integer> {
             terminal.err().println("fieldfold: expected a new id, found that " + file + " exists");
             return 2;
         }
-        Files.createDirectories(file.getParent());
-        Files.write(file, draft.text().getBytes(StandardCharsets.UTF_8), StandardOpenOption.CREATE_NEW);
+        WholeFile.write(file, draft.text().getBytes(StandardCharsets.UTF_8));
         terminal.out().println(file);
         return 0;
     }
@@ -77,8 +76,7 @@ final class DraftCommand implements Callable<Integer> {
         for (Draft draft : drafts) {
             Path file = content.resolve(draft.path());
             if (!Files.exists(file) || !Files.readString(file).equals(draft.text())) {
-                Files.createDirectories(file.getParent());
-                Files.write(file, draft.text().getBytes(StandardCharsets.UTF_8));
+                WholeFile.write(file, draft.text().getBytes(StandardCharsets.UTF_8));
                 terminal.out().println(file);
             }
         }

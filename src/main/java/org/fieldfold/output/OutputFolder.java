@@ -8,6 +8,7 @@ import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.ReadOnlyFileSystemException;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
@@ -22,6 +23,8 @@ import org.fieldfold.report.Sha256;
  * as it was. A build that was cut off between its two renames is mended when the folder is next opened.
  */
 public final class OutputFolder implements AutoCloseable {
+    private static final String KEPT = "the last build stays as it was";
+
     private final Path target;
     private final Path staging;
     private final Path former;
@@ -42,8 +45,19 @@ public final class OutputFolder implements AutoCloseable {
      * Opens the folder {@code parent/name} for a new build.
      *
      * @throws OutputInUseException when another build has it open
+     * @throws UnwritableException when nothing can be written there
      */
     public static OutputFolder open(Path parent, String name) throws IOException {
+        try {
+            return opened(parent, name);
+        } catch (OutputInUseException inUse) {
+            throw inUse;
+        } catch (IOException | ReadOnlyFileSystemException failed) {
+            throw new UnwritableException(parent.resolve(name), KEPT, failed);
+        }
+    }
+
+    private static OutputFolder opened(Path parent, String name) throws IOException {
         Files.createDirectories(parent);
         FileChannel lockFile = FileChannel.open(parent.resolve("." + name + ".lock"),
                 StandardOpenOption.CREATE, StandardOpenOption.WRITE);
@@ -75,14 +89,19 @@ public final class OutputFolder implements AutoCloseable {
      * Adds a file to the build. Several threads may add files.
      *
      * @param path relative, with {@code /}
+     * @throws UnwritableException when it cannot be written
      */
     public void write(String path, byte[] bytes) throws IOException {
         Path file = staging.resolve(path).normalize();
         if (!file.startsWith(staging)) {
             throw new IOException("expected a path inside the build, found '" + path + "'");
         }
-        Files.createDirectories(file.getParent());
-        Files.write(file, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        try {
+            Files.createDirectories(file.getParent());
+            Files.write(file, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        } catch (IOException failed) {
+            throw new UnwritableException(target.resolve(path), KEPT, failed);
+        }
         OutputFile written = new OutputFile(path, bytes.length, Sha256.of(bytes));
         synchronized (files) {
             files.add(written);
@@ -96,18 +115,26 @@ public final class OutputFolder implements AutoCloseable {
         }
     }
 
-    /** Puts the new build in the place of the old one. */
+    /**
+     * Puts the new build in the place of the old one.
+     *
+     * @throws UnwritableException when the old one cannot be moved, as where another program holds it
+     */
     public void publish() throws IOException {
-        if (Files.exists(target)) {
-            Files.move(target, former);
-        }
         try {
-            Files.move(staging, target);
-        } catch (IOException failed) {
-            if (Files.exists(former)) {
-                Files.move(former, target);
+            if (Files.exists(target)) {
+                Files.move(target, former);
             }
-            throw failed;
+            try {
+                Files.move(staging, target);
+            } catch (IOException failed) {
+                if (Files.exists(former)) {
+                    Files.move(former, target);
+                }
+                throw failed;
+            }
+        } catch (IOException failed) {
+            throw new UnwritableException(target, KEPT, failed);
         }
         delete(former);
     }
