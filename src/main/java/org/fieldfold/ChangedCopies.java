@@ -35,17 +35,24 @@ final class ChangedCopies {
         this.written = written;
     }
 
-    SetGuide set(OfficePanel office, List<PanelSlot> slots) {
+    /** An office whose notes stand where they have room. */
+    OfficePanel placed(OfficePanel office, List<PanelSlot> slots) {
         String id = office.office().orElseThrow().id();
-        Setter setter = new Setter(press.metrics(), press.shapes());
         OfficePanel known = placed.get(id);
         if (known == null) {
-            known = place(office, setter, slots);
+            known = place(office, new Setter(press.metrics(), press.shapes()), slots);
             placed.putIfAbsent(id, known);
         }
-        SetGuide set = setter.set(written.apply(known), slots);
+        return known;
+    }
+
+    List<Finding> moved(OfficePanel office, List<PanelSlot> slots) {
+        return placed(office, slots).moved().stream().map(ChangedCopies::moved).toList();
+    }
+
+    SetGuide saying(List<Finding> moved, SetGuide set) {
         List<Finding> findings = new ArrayList<>(set.findings());
-        known.moved().forEach(note -> findings.add(moved(note)));
+        findings.addAll(moved);
         return new SetGuide(set.panels(), set.document(), set.typeSize(), set.fit(), findings);
     }
 

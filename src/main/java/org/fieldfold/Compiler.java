@@ -27,6 +27,8 @@ import org.fieldfold.edition.Comparison;
 import org.fieldfold.edition.Snapshot;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
+import org.fieldfold.kept.Kept;
+import org.fieldfold.kept.Program;
 import org.fieldfold.manuscript.News;
 import org.fieldfold.output.Manifest;
 import org.fieldfold.output.OutputFile;
@@ -48,6 +50,9 @@ public final class Compiler {
     private static final List<String> FOUND_IN_LEDGERS = List.of("carried-over-changed",
             "issued-bytes-differ", "issued-facts-differ", "ledger-altered");
 
+    /** Beside the builds, what they made and the next may take; may be deleted at any time. */
+    private static final String KEPT = ".kept";
+
     private static final Pattern LEDGER = Pattern.compile("/issued/([0-9]{4})\\.json$");
 
     private Compiler() {
@@ -58,8 +63,13 @@ public final class Compiler {
      *
      * @param asOf what staleness is measured against; empty for the edition's planned issue date
      * @param proof whether to build although errors stand, with PROOF on every page
+     * @param anew whether to make every file, instead of taking those that an earlier build made of the same things
      */
-    public record Request(Path content, Path out, Optional<LocalDate> asOf, boolean proof) {
+    public record Request(Path content, Path out, Optional<LocalDate> asOf, boolean proof, boolean anew) {
+        /** Makes every file. */
+        public Request(Path content, Path out, Optional<LocalDate> asOf, boolean proof) {
+            this(content, out, asOf, proof, true);
+        }
     }
 
     /**
@@ -79,10 +89,19 @@ public final class Compiler {
      * @param fit how every panel fits; empty when no guide was set
      */
     public record Built(Optional<Path> folder, List<OutputFile> outputs, List<Finding> findings,
-            List<FitRow> fit, List<String> whereToLook) {
+            List<FitRow> fit, List<String> whereToLook, Work work) {
         public int files() {
             return outputs.size();
         }
+    }
+
+    /**
+     * What a build did, of those files that may be kept.
+     *
+     * @param made files that were made
+     * @param taken files that an earlier build had made of the same things
+     */
+    public record Work(int made, int taken) {
     }
 
     /** Reads a content base and puts every rule to it. */
@@ -124,7 +143,8 @@ public final class Compiler {
                 Comparison.of("edition " + last.year(), last.facts(), "edition " + edition.year(),
                         Snapshot.of(base)));
         News news = News.of(changes);
-        SetGuides guides = SetGuides.of(base, news, request.proof());
+        Kept kept = kept(request, base, checked.ledgers());
+        SetGuides guides = SetGuides.of(base, news, request.proof(), kept);
         List<Finding> findings = sorted(checked.findings(), guides.findings());
         if (!request.proof() && hasError(findings)) {
             return refused(findings, guides.fit());
@@ -145,9 +165,17 @@ public final class Compiler {
                             .map(Compiler::input).toList(), folder.files());
             folder.write("manifest.json", manifest.json().getBytes(StandardCharsets.UTF_8));
             folder.publish();
+            kept.tidy();
             return new Built(Optional.of(folder.target()), folder.files(), List.copyOf(findings), guides.fit(),
-                    whereToLook(folder, edition.languages()));
+                    whereToLook(folder, edition.languages()), new Work(kept.made(), kept.taken()));
         }
+    }
+
+    /** An issued edition is made of its content alone, whatever lies beside it. */
+    private static Kept kept(Request request, ContentBase base, Ledgers ledgers) {
+        return request.anew() || ledgers.of(base.edition().value().year()).isPresent() ? Kept.nothing()
+                : Program.of(Compiler.class).map(program -> Kept.in(request.out().resolve(KEPT), program,
+                        PrintRoom.hashes(base), PrintRoom.SHARED)).orElseGet(Kept::nothing);
     }
 
     /** All rules by name, each with what it asks in one sentence. */
@@ -192,7 +220,8 @@ public final class Compiler {
     }
 
     private static Built refused(List<Finding> findings, List<FitRow> fit) {
-        return new Built(Optional.empty(), List.of(), List.copyOf(findings), fit, List.of());
+        return new Built(Optional.empty(), List.of(), List.copyOf(findings), fit, List.of(),
+                new Work(0, 0));
     }
 
     private static boolean hasError(List<Finding> findings) {

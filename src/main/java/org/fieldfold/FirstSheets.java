@@ -9,9 +9,9 @@ import org.fieldfold.entry.Edition;
 import org.fieldfold.entry.Office;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.fold.FlipEdge;
-import org.fieldfold.fold.Gathering;
 import org.fieldfold.fold.Imposition;
 import org.fieldfold.fold.Paper;
+import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.GuideWriter;
 import org.fieldfold.manuscript.Manuscript;
 import org.fieldfold.manuscript.OfficePanel;
@@ -21,33 +21,32 @@ import org.fieldfold.pdf.PrintJob;
 import org.fieldfold.pdf.SheetWords;
 import org.fieldfold.translation.TranslatedBase;
 import org.fieldfold.typeset.PrintMeFirst;
-import org.fieldfold.typeset.SetGuide;
 
 /** The sheets that are printed before the guides: for every paper, and for every office on its own. */
 final class FirstSheets {
     private final ContentBase base;
-    private final Press press;
+    private final PrintRoom room;
     private final Optional<String> proof;
     private final Phrases phrases;
 
-    private FirstSheets(ContentBase base, Press press, boolean proof, Phrases phrases) {
+    private FirstSheets(ContentBase base, PrintRoom room, boolean proof, Phrases phrases) {
         this.base = base;
-        this.press = press;
+        this.room = room;
         this.phrases = phrases;
         this.proof = proof ? Optional.of(phrases.say("proof")) : Optional.empty();
     }
 
-    static List<Forms.Form> all(ContentBase base, Press press, boolean proof) {
-        List<Forms.Form> sheets = new ArrayList<>();
-        base.edition().value().languages().forEach(language -> sheets.addAll(in(language, base, press, proof)));
+    static List<Form> all(ContentBase base, PrintRoom room, boolean proof) {
+        List<Form> sheets = new ArrayList<>();
+        base.edition().value().languages().forEach(language -> sheets.addAll(in(language, base, room, proof)));
         return sheets;
     }
 
     /** The generic ones in a language, and those of the offices that read it first. */
-    static List<Forms.Form> in(String language, ContentBase base, Press press, boolean proof) {
-        List<Forms.Form> sheets = new ArrayList<>();
+    static List<Form> in(String language, ContentBase base, PrintRoom room, boolean proof) {
+        List<Form> sheets = new ArrayList<>();
         ContentBase said = TranslatedBase.in(base, language);
-        FirstSheets first = new FirstSheets(said, press, proof, Phrases.in(language));
+        FirstSheets first = new FirstSheets(said, room, proof, Phrases.in(language));
         OfficePanel publisher = OfficePanel.generic(said.edition());
         for (Paper paper : papers(said.edition().value().papers())) {
             sheets.addAll(first.of("foldouts/print-me-first." + language + "." + paper.id(), publisher,
@@ -67,12 +66,12 @@ final class FirstSheets {
      * @param said in the first of its languages
      * @param folder before their names
      */
-    static List<Forms.Form> of(Placed<Office> office, String folder, ContentBase said, Press press, boolean proof,
+    static List<Form> of(Placed<Office> office, String folder, ContentBase said, Press press, boolean proof,
             Phrases phrases) {
-        return new FirstSheets(said, press, proof, phrases).of(office, folder);
+        return new FirstSheets(said, new PrintRoom(press, Kept.nothing()), proof, phrases).of(office, folder);
     }
 
-    private List<Forms.Form> of(Placed<Office> office, String folder) {
+    private List<Form> of(Placed<Office> office, String folder) {
         return papers(List.of(office.value().paper())).stream().flatMap(paper -> of(folder
                 + "print-me-first." + paper.id(), OfficePanel.of(office), paper,
                 office.value().flip().orElse(FlipEdge.SHORT), true).stream()).toList();
@@ -89,7 +88,7 @@ final class FirstSheets {
     }
 
     /** For the edge that its copier turns the sheet on, and, should that prove wrong, for the other. */
-    private List<Forms.Form> of(String path, OfficePanel office, Paper paper, FlipEdge flip, boolean own) {
+    private List<Form> of(String path, OfficePanel office, Paper paper, FlipEdge flip, boolean own) {
         boolean onShort = flip == FlipEdge.SHORT;
         FlipEdge other = onShort ? FlipEdge.LONG : FlipEdge.SHORT;
         return List.of(of(path + ".pdf", office, PrintMeFirst.sheet(paper, flip), own),
@@ -97,19 +96,15 @@ final class FirstSheets {
                         PrintMeFirst.sheet(paper, other), own));
     }
 
-    private Forms.Form of(String path, OfficePanel office, Imposition sheet, boolean own) {
+    private Form of(String path, OfficePanel office, Imposition sheet, boolean own) {
         Edition edition = base.edition().value();
         Manuscript manuscript = new Manuscript("print-me-first", phrases.say("first.title"),
                 phrases.language(), edition.year(), phrases.date(edition.validUntil()), proof,
                 new GuideWriter(base, phrases).foot(), "#000000", new Manuscript.TypeRange(11, 11),
                 List.of());
-        SetGuide set = PrintMeFirst.set(manuscript, phrases, sheet,
-                office.name() + " · " + office.contact().phone(), own, office.origin(), press.metrics(),
-                press.shapes());
-        PrintJob job = new PrintJob(manuscript.title(), edition.title() + ", " + edition.year(),
-                manuscript.language(), manuscript.year(), edition.publisher(), edition.issued(), set,
-                new Gathering(sheet, 1), PrintJob.Surround.FOLDS, SheetWords.in(manuscript.language()),
-                proof);
-        return new Forms.Form(path, sheet.paper().id(), manuscript, job);
+        Setting setting = new Setting(manuscript, new Setting.Manner.First(sheet,
+                office.name() + " · " + office.contact().phone(), own, office.origin()));
+        return new Form(path, sheet.paper().id(), SheetOrder.of(setting, sheet, edition, PrintJob.Surround.FOLDS,
+                SheetWords.in(manuscript.language())), room);
     }
 }

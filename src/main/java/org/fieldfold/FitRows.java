@@ -36,8 +36,8 @@ final class FitRows {
      *
      * @param guide its name in the review
      */
-    List<FitRow> of(String guide, String paper, SetGuide set) {
-        return set.fit().stream().map(panel -> new FitRow(guide, paper, panel.reading(), panel.section(),
+    List<FitRow> of(String guide, String paper, List<SetGuide.PanelFit> panels) {
+        return panels.stream().map(panel -> new FitRow(guide, paper, panel.reading(), panel.section(),
                 panel.used(), panel.typeSize(), panel.leading(), panel.forms().stream().map(form ->
                         new FitRow.Form(field(form.origin()), form.brief())).toList(),
                 panel.over().map(over -> new FitRow.Over(over.section(), field(over.origin()), over.origin(),

@@ -3,6 +3,7 @@ package org.fieldfold;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.fieldfold.entry.ContentBase;
@@ -11,11 +12,11 @@ import org.fieldfold.entry.Guide;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.fold.FlatScheme;
 import org.fieldfold.fold.FlipEdge;
-import org.fieldfold.fold.Gathering;
 import org.fieldfold.fold.Imposition;
 import org.fieldfold.fold.Insets;
 import org.fieldfold.fold.Lengths;
 import org.fieldfold.fold.Paper;
+import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.GuideWriter;
 import org.fieldfold.manuscript.LargePrint;
 import org.fieldfold.manuscript.Manuscript;
@@ -25,13 +26,9 @@ import org.fieldfold.manuscript.PosterWriter;
 import org.fieldfold.pdf.Press;
 import org.fieldfold.pdf.PrintJob;
 import org.fieldfold.pdf.SheetWords;
-import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.Severity;
-import org.fieldfold.typeset.GatheredGuide;
-import org.fieldfold.typeset.SetGuide;
 import org.fieldfold.translation.TranslatedBase;
-import org.fieldfold.typeset.Setter;
 
 /** What a guide is printed as besides the pocket foldout: in large type, and as a poster. */
 final class Forms {
@@ -41,39 +38,23 @@ final class Forms {
     private static final List<String> PAPERS = Arrays.stream(Paper.values()).map(Paper::id).toList();
     private static final int MOST_SHEETS = 20;
 
-    /**
-     * One form of a guide on a paper.
-     *
-     * @param path in the build
-     * @param paper as the fit report names it
-     * @param leftOut what is to be said about another form that is not printed
-     */
-    record Form(String path, String paper, Manuscript manuscript, PrintJob job, List<Finding> leftOut) {
-        Form(String path, String paper, Manuscript manuscript, PrintJob job) {
-            this(path, paper, manuscript, job, List.of());
-        }
-
-        List<Finding> findings() {
-            return Stream.concat(job.guide().findings().stream(), leftOut.stream()).toList();
-        }
-
-        List<FitRow> fit(FitRows rows) {
-            return rows.of(manuscript.id(), paper, job.guide());
-        }
-    }
-
     private final ContentBase base;
-    private final Press press;
+    private final PrintRoom room;
     private final boolean proof;
 
     /** All forms of all guides, in all languages, on all papers. */
     static List<Form> all(ContentBase base, Press press, boolean proof) {
+        return all(base, new PrintRoom(press, Kept.nothing()), proof);
+    }
+
+    /** The same; what an earlier build knows of them is not found out again. */
+    static List<Form> all(ContentBase base, PrintRoom room, boolean proof) {
         Edition edition = base.edition().value();
         List<Supplier<List<Form>>> work = new ArrayList<>();
         for (String language : edition.languages()) {
             Phrases phrases = Phrases.in(language);
             ContentBase said = TranslatedBase.in(base, language);
-            Forms forms = new Forms(said, press, proof);
+            Forms forms = new Forms(said, room, proof);
             for (Placed<Guide> guide : said.guides().values()) {
                 List<String> wanted = guide.value().papers();
                 List<String> papers = wanted.isEmpty() ? edition.papers() : wanted;
@@ -82,13 +63,17 @@ final class Forms {
                 }
             }
         }
-        return Stream.concat(FirstSheets.all(base, press, proof).stream(),
+        return Stream.concat(FirstSheets.all(base, room, proof).stream(),
                 work.parallelStream().map(Supplier::get).flatMap(List::stream)).toList();
     }
 
     Forms(ContentBase base, Press press, boolean proof) {
+        this(base, new PrintRoom(press, Kept.nothing()), proof);
+    }
+
+    private Forms(ContentBase base, PrintRoom room, boolean proof) {
         this.base = base;
-        this.press = press;
+        this.room = room;
         this.proof = proof;
     }
 
@@ -100,8 +85,7 @@ final class Forms {
         Form poster = poster(new PosterWriter(base, phrases).write(pocket, guide,
                 OfficePanel.generic(base.edition())), phrases, paper);
         boolean whole = poster.findings().stream().noneMatch(finding -> finding.severity() == Severity.ERROR);
-        return whole ? List.of(large, poster) : List.of(new Form(large.path(), large.paper(),
-                large.manuscript(), large.job(), List.of(noPoster(guide, paper))));
+        return whole ? List.of(large, poster) : List.of(large.without(noPoster(guide, paper)));
     }
 
     /** A guide whose poster would be too full for the wall is a good guide all the same. */
@@ -114,31 +98,21 @@ final class Forms {
 
     private Form largePrint(Manuscript manuscript, Phrases phrases, String paper) {
         Imposition sheet = FlatScheme.PAGE.on(Paper.named(paper), FlipEdge.LONG, PAGE);
-        GatheredGuide set = new Setter(press.metrics(), press.shapes(), phrases.say("folio"))
-                .setOnFewest(manuscript, sheet, MOST_SHEETS);
-        PrintJob job = job(manuscript, set.guide(), set.sheets(), PrintJob.Surround.PAGES);
-        int sheets = set.sheets().sheets();
-        return new Form(path(manuscript, paper, "large-print"), paper + ", large print, " + sheets
-                + (sheets == 1 ? " sheet" : " sheets"), manuscript, job);
+        return form(manuscript, paper, "large-print", sheet, PrintJob.Surround.PAGES,
+                new Setting.Manner.Pages(sheet, MOST_SHEETS, phrases.say("folio")));
     }
 
     private Form poster(Manuscript manuscript, Phrases phrases, String paper) {
         Imposition sheet = FlatScheme.POSTER.on(Paper.named(paper), FlipEdge.SHORT);
-        SetGuide set = new Setter(press.metrics(), press.shapes(), phrases.say("poster"))
-                .set(manuscript, sheet.slots());
-        return new Form(path(manuscript, paper, "poster"), paper + ", poster", manuscript,
-                job(manuscript, set, new Gathering(sheet, 1), PrintJob.Surround.FOLDS));
+        return form(manuscript, paper, "poster", sheet, PrintJob.Surround.FOLDS,
+                new Setting.Manner.Panels(sheet.slots(), Optional.of(phrases.say("poster"))));
     }
 
-    private PrintJob job(Manuscript manuscript, SetGuide set, Gathering sheets, PrintJob.Surround around) {
-        Edition edition = base.edition().value();
-        return new PrintJob(manuscript.title(), edition.title() + ", " + edition.year(),
-                manuscript.language(), manuscript.year(), edition.publisher(), edition.issued(), set, sheets,
-                around, SheetWords.in(manuscript.language()), manuscript.proof());
-    }
-
-    private static String path(Manuscript manuscript, String paper, String form) {
-        return "foldouts/" + manuscript.id() + "." + manuscript.language() + "." + paper + "." + form
-                + ".pdf";
+    private Form form(Manuscript manuscript, String paper, String form, Imposition sheet,
+            PrintJob.Surround around, Setting.Manner manner) {
+        SheetOrder order = SheetOrder.of(new Setting(manuscript, manner), sheet, base.edition().value(), around,
+                SheetWords.in(manuscript.language()));
+        return new Form("foldouts/" + manuscript.id() + "." + manuscript.language() + "." + paper + "." + form
+                + ".pdf", paper + ", " + form.replace('-', ' '), order, room);
     }
 }

@@ -130,7 +130,7 @@ final class PackRoom {
         tongues.values().forEach(tongue -> files.putAll(OfficeCalendars.of(office, tongue.base(),
                 tongue.calendars(), tongue.writer(), tongue.phrases())));
         Tongue own = tongues.get(FirstSheets.firstOf(office, base.edition().value().languages()));
-        for (Forms.Form first : FirstSheets.of(own.base().offices().get(id), "", own.base(), press, proof,
+        for (Form first : FirstSheets.of(own.base().offices().get(id), "", own.base(), press, proof,
                 own.phrases())) {
             findings.addAll(first.findings());
             files.put(first.path(), press.print(first.job()));

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fieldfold.entry.ContentBase;
-import org.fieldfold.entry.Edition;
 import org.fieldfold.entry.Guide;
 import org.fieldfold.entry.Office;
 import org.fieldfold.entry.Placed;
@@ -37,6 +36,8 @@ final class PrintRun {
     private final GuideWriter writer;
     private final Manuscript generic;
     private final SheetWords words;
+    private final Press press;
+    private final Setting.Manner manner;
     private final Setter setter;
     private final ChangedCopies changed;
     private final Map<FlipEdge, Imposition> sheets;
@@ -54,9 +55,11 @@ final class PrintRun {
         this.writer = writer;
         this.generic = writer.write(guide, OfficePanel.generic(base.edition()), proof);
         this.words = SheetWords.in(language);
-        this.setter = new Setter(press.metrics(), press.shapes());
+        this.press = press;
         this.changed = new ChangedCopies(press, guide, this::manuscript);
         this.sheets = sheets;
+        this.manner = new Setting.Manner.Panels(slots(), Optional.empty());
+        this.setter = new Setting(generic, manner).setter(press);
     }
 
     /** A proof is built although a finding stands at a sheet: what cannot be folded is left out of it. */
@@ -125,8 +128,36 @@ final class PrintRun {
 
     /** The panels of a copy; the same however the sheet is turned. */
     SetGuide set(OfficePanel office) {
-        return office.changes(guide.value()) ? changed.set(office, slots())
-                : setter.set(manuscript(office), slots());
+        Setting.Set set = set(office, setting(office));
+        return changes(office) ? changed.saying(moved(office), set.guide()) : set.guide();
+    }
+
+    private boolean changes(OfficePanel office) {
+        return office.changes(guide.value());
+    }
+
+    /** What its panels are set from. */
+    Setting setting(OfficePanel office) {
+        return new Setting(manuscript(changes(office) ? changed.placed(office, slots()) : office), manner);
+    }
+
+    /** The same as {@link Setting#set}, what the copies have in common being set once. */
+    Setting.Set set(OfficePanel office, Setting setting) {
+        return changes(office) ? setting.set(press) : setting.set(press, setter);
+    }
+
+    /** What is to be said of an office's notes that have no room where they belong. */
+    List<Finding> moved(OfficePanel office) {
+        return changes(office) ? changed.moved(office, slots()) : List.of();
+    }
+
+    /** The file of a copy. */
+    SheetOrder order(OfficePanel office, FlipEdge flip) {
+        return order(setting(office), flip);
+    }
+
+    private SheetOrder order(Setting setting, FlipEdge flip) {
+        return SheetOrder.of(setting, sheets.get(flip), base.edition().value(), PrintJob.Surround.FOLDS, words);
     }
 
     /** Where its panels lie, in reading order. */
@@ -136,7 +167,11 @@ final class PrintRun {
 
     /** What the generic copy does not say as well is the office's own, and said at its own file. */
     List<Finding> findings(OfficePanel office, SetGuide set, List<Finding> generic) {
-        return set.findings().stream().filter(finding -> !generic.contains(finding))
+        return findings(office, set.findings(), generic);
+    }
+
+    List<Finding> findings(OfficePanel office, List<Finding> found, List<Finding> generic) {
+        return found.stream().filter(finding -> !generic.contains(finding))
                 .map(finding -> at(office.origin(), finding)).toList();
     }
 
@@ -146,10 +181,7 @@ final class PrintRun {
     }
 
     PrintJob job(SetGuide set, FlipEdge flip) {
-        Edition edition = base.edition().value();
-        return new PrintJob(generic.title(), edition.title() + ", " + edition.year(), language,
-                generic.year(), edition.publisher(), edition.issued(), set, sheets.get(flip), words,
-                generic.proof());
+        return order(new Setting(generic, manner), flip).job(new Setting.Set(set, 1));
     }
 
     Manuscript manuscript(OfficePanel office) {

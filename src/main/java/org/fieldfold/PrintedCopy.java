@@ -20,4 +20,9 @@ record PrintedCopy(String path, PrintRun run, OfficePanel office, FlipEdge flip)
     PrintJob job() {
         return run.job(set(), flip);
     }
+
+    /** All that its file depends on. */
+    SheetOrder order() {
+        return run.order(office, flip);
+    }
 }

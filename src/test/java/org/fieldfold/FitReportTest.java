@@ -50,7 +50,7 @@ class FitReportTest {
     }
 
     private static List<FitRow> rows(ContentBase base, SetGuide set) {
-        return new FitRows(base).of("potato", "letter", set);
+        return new FitRows(base).of("potato", "letter", set.fit());
     }
 
     private static JsonNode read(List<Finding> findings, List<FitRow> rows) {

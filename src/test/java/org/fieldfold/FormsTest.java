@@ -26,6 +26,7 @@ import org.fieldfold.fold.FlipEdge;
 import org.fieldfold.fold.Imposition;
 import org.fieldfold.fold.PanelSlot;
 import org.fieldfold.fold.Side;
+import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.LargePrint;
 import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.pdf.Conformance;
@@ -47,7 +48,7 @@ import org.junit.jupiter.api.io.TempDir;
 class FormsTest {
     private static ContentBase base;
     private static Press press;
-    private static List<Forms.Form> forms;
+    private static List<Form> forms;
     private static final Map<String, byte[]> PRINTED = new HashMap<>();
 
     @BeforeAll
@@ -66,19 +67,19 @@ class FormsTest {
     }
 
     /** The longer words, also while the edition does not speak them. */
-    private static List<Forms.Form> spanish() {
+    private static List<Form> spanish() {
         return base.edition().value().languages().contains("es") ? List.of()
-                : FirstSheets.in("es", base, press, true);
+                : FirstSheets.in("es", base, new PrintRoom(press, Kept.nothing()), true);
     }
 
-    private static List<Forms.Form> named(String form) {
-        List<Forms.Form> found = forms.stream().filter(one -> one.path().endsWith("." + form + ".pdf"))
+    private static List<Form> named(String form) {
+        List<Form> found = forms.stream().filter(one -> one.path().endsWith("." + form + ".pdf"))
                 .toList();
         assertTrue(found.size() >= 20, form + ": " + found.size());
         return found;
     }
 
-    private static byte[] pdf(Forms.Form form) {
+    private static byte[] pdf(Form form) {
         return PRINTED.get(form.path());
     }
 
@@ -99,7 +100,7 @@ class FormsTest {
     /** ISO 14289-1 and ISO 19005-2, level A, by veraPDF; order, boxes and live areas by our own judge. */
     @Test
     void everyFormKeepsTheStandardsAndTheReadingOrder() throws IOException {
-        for (Forms.Form form : forms) {
+        for (Form form : forms) {
             assertEquals(List.of(), PdfJudge.judge(pdf(form), form.job().sheets()).faults(), form.path());
             // BuildTest asks it of every file
             if (form.path().contains("potato") || form.path().contains("home-garden")) {
@@ -111,7 +112,7 @@ class FormsTest {
     /** Every letter on the paper, also those of page numbers and beside the bar of 100 mm. */
     @Test
     void nothingInLargePrintIsBelow14Points() throws IOException {
-        for (Forms.Form form : named("large-print")) {
+        for (Form form : named("large-print")) {
             List<PrintedType.Letter> letters = PrintedType.of(pdf(form));
             assertTrue(letters.size() > 2000, form.path());
             letters.forEach(letter -> assertTrue(letter.size() >= LargePrint.SMALLEST - 1e-3,
@@ -123,7 +124,7 @@ class FormsTest {
     @Test
     void largePrintIsWellLeaded() {
         int measured = 0;
-        for (Forms.Form form : named("large-print")) {
+        for (Form form : named("large-print")) {
             for (SetPanel panel : form.job().guide().panels()) {
                 Map<Tag, Mark.Words> above = new IdentityHashMap<>();
                 for (Mark mark : panel.marks()) {
@@ -143,7 +144,7 @@ class FormsTest {
 
     @Test
     void theSheetsOfLargePrintFollowInTheFile() throws IOException {
-        for (Forms.Form form : named("large-print")) {
+        for (Form form : named("large-print")) {
             int pages = form.job().sheets().slots().size();
             assertEquals(2 * form.job().sheets().sheets(), pages);
             List<PrintedType.Letter> letters = PrintedType.of(pdf(form));
@@ -165,7 +166,7 @@ class FormsTest {
     /** A pest may be taken along alone: it begins on a front, and no other begins before the next front. */
     @Test
     void eachPestInLargePrintHasSheetsOfItsOwn() {
-        for (Forms.Form form : named("large-print")) {
+        for (Form form : named("large-print")) {
             List<String> sections = form.job().guide().fit().stream().map(panel -> panel.section()).toList();
             int before = 2;
             for (String pest : base.guides().get(form.manuscript().id()).value().entries()) {
@@ -182,7 +183,7 @@ class FormsTest {
 
     @Test
     void aPosterIsOnePageWithoutAnyInsecticide() throws IOException {
-        for (Forms.Form form : named("poster")) {
+        for (Form form : named("poster")) {
             String text = PdfJudge.judge(pdf(form), form.job().sheets()).text().toLowerCase(Locale.ROOT);
             try (PDDocument document = Loader.loadPDF(pdf(form))) {
                 assertEquals(1, document.getNumberOfPages(), form.path());
@@ -218,10 +219,10 @@ class FormsTest {
         Files.writeString(guide, Files.readString(guide).replace("entries: [",
                 "entries: [swede-midge, cabbage-aphid, onion-thrips, "));
         ContentBase full = BaseLoader.load(folder).base().orElseThrow();
-        List<Forms.Form> found = new Forms(full, press, false).of(full.guides().get("brassicas"),
+        List<Form> found = new Forms(full, press, false).of(full.guides().get("brassicas"),
                 Phrases.in("en"), "letter");
         assertEquals(List.of("foldouts/brassicas.en.letter.large-print.pdf"),
-                found.stream().map(Forms.Form::path).toList());
+                found.stream().map(Form::path).toList());
         assertTrue(found.get(0).job().sheets().sheets() >= 10, found.get(0).paper());
         List<Finding> findings = found.get(0).findings();
         assertEquals(1, findings.size(), findings.toString());
@@ -232,7 +233,7 @@ class FormsTest {
     /** Body type of 12.5 point: capitals of 2.9 mm, read from 58 cm (common practice, no source). */
     @Test
     void aPosterIsReadFromAnArmsLength() {
-        for (Forms.Form form : named("poster")) {
+        for (Form form : named("poster")) {
             assertTrue(form.job().guide().typeSize() >= 12.5, form.path() + " " + form.job().guide()
                     .typeSize());
             double largest = form.job().guide().panels().get(0).marks().stream()
@@ -283,7 +284,7 @@ class FormsTest {
     @Test
     void whatBelongsTogetherLiesOnEachOtherOnASheetThatIsRight() {
         int seen = 0;
-        for (Forms.Form form : forms) {
+        for (Form form : forms) {
             if (!form.path().contains("print-me-first")) {
                 continue;
             }
@@ -321,7 +322,7 @@ class FormsTest {
 
     @Test
     void theBarsToMeasureAre100MillimetresLong() {
-        for (Forms.Form form : forms) {
+        for (Form form : forms) {
             if (form.path().contains("print-me-first")) {
                 List<Double> bars = form.job().guide().panels().get(0).marks().stream()
                         .filter(Mark.Stroke.class::isInstance).map(Mark.Stroke.class::cast)
@@ -336,7 +337,7 @@ class FormsTest {
     /** In both languages: no words on other words, on a drawing or on an arrow. */
     @Test
     void nothingLiesOnWords() {
-        for (Forms.Form form : forms) {
+        for (Form form : forms) {
             for (SetPanel panel : form.job().guide().panels()) {
                 List<Rectangle2D> words = new ArrayList<>();
                 List<Rectangle2D> pictures = new ArrayList<>();
@@ -368,7 +369,7 @@ class FormsTest {
 
     @Test
     void theFitReportSaysHowManySheetsWereChosen() {
-        Forms.Form potato = named("large-print").stream()
+        Form potato = named("large-print").stream()
                 .filter(form -> form.path().contains("potato.en.letter")).findFirst().orElseThrow();
         List<FitRow> fit = potato.fit(new FitRows(base));
         assertEquals("letter, large print, 5 sheets", fit.get(0).paper());
@@ -378,17 +379,17 @@ class FormsTest {
 
     @Test
     void theSameContentGivesTheSameBytes() {
-        List<Forms.Form> again = new ArrayList<>(Forms.all(base, press, false));
+        List<Form> again = new ArrayList<>(Forms.all(base, press, false));
         again.addAll(spanish());
-        assertEquals(forms.stream().map(Forms.Form::path).toList(),
-                again.stream().map(Forms.Form::path).toList());
+        assertEquals(forms.stream().map(Form::path).toList(),
+                again.stream().map(Form::path).toList());
         again.forEach(form -> assertArrayEquals(pdf(form), press.print(form.job()), form.path()));
     }
 
     @Test
     void qpdfFindsEveryFormSound(@TempDir Path folder) throws Exception {
         Outside.need("qpdf");
-        for (Forms.Form form : forms) {
+        for (Form form : forms) {
             Path file = folder.resolve(Path.of(form.path()).getFileName());
             Files.write(file, pdf(form));
             Outside.Said said = Outside.run("qpdf", "--check", file.toString());

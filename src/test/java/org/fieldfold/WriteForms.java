@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.fieldfold.content.BaseLoader;
 import org.fieldfold.entry.ContentBase;
+import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.pdf.Press;
 import org.fieldfold.typeset.PrintMeFirst;
@@ -27,17 +28,17 @@ final class WriteForms {
         base.figures().values().forEach(figure ->
                 figures.put(figure.value().id(), figure.value().bytes()));
         Press press = Press.of(figures);
-        List<Forms.Form> forms = new ArrayList<>();
+        List<Form> forms = new ArrayList<>();
         for (int i = 1; i < arguments.length; i++) {
             forms.addAll(new Forms(base, press, false).of(base.guides().get(arguments[i]), Phrases.in("en"),
                     "letter"));
         }
-        forms.addAll(FirstSheets.all(base, press, false));
-        forms.addAll(FirstSheets.in("es", base, press, true));
+        forms.addAll(FirstSheets.all(base, new PrintRoom(press, Kept.nothing()), false));
+        forms.addAll(FirstSheets.in("es", base, new PrintRoom(press, Kept.nothing()), true));
         Set<Integer> characters = new TreeSet<>();
         forms.forEach(form -> characters.addAll(form.job().characters()));
         press.freeze(characters);
-        for (Forms.Form form : forms) {
+        for (Form form : forms) {
             Path file = folder.resolve(form.path());
             Files.createDirectories(file.getParent());
             Files.write(file, press.print(form.job()));

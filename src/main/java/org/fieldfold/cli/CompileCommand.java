@@ -30,6 +30,10 @@ final class CompileCommand implements Callable<Integer> {
     @Option(names = "--proof", description = "build although errors stand, with PROOF on every page")
     private boolean proof;
 
+    @Option(names = "--anew", description = "make every file, also those that an earlier build has made of the same "
+            + "things and kept beside its output")
+    private boolean anew;
+
     @Option(names = "--format", paramLabel = "FORM", defaultValue = "text",
             description = "text, or json for findings and the fit of every panel (default: ${DEFAULT-VALUE})")
     private Form format;
@@ -44,7 +48,7 @@ final class CompileCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         long start = terminal.nanos().getAsLong();
-        Compiler.Built built = Compiler.compile(new Compiler.Request(base.content, out, base.asOf, proof),
+        Compiler.Built built = Compiler.compile(new Compiler.Request(base.content, out, base.asOf, proof, anew),
                 terminal::progress);
         terminal.progressDone();
         if (format == Form.JSON) {

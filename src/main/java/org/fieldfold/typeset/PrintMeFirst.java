@@ -24,6 +24,7 @@ import org.fieldfold.source.Span;
  */
 public final class PrintMeFirst {
     private static final double TYPE = 12.5;
+    private static final String OWN = "print-me-first:";
     private static final List<String> DRAWINGS = List.of("ruler", "turn", "light", "fold", "old");
 
     private final Manuscript manuscript;
@@ -59,7 +60,12 @@ public final class PrintMeFirst {
 
     /** No figure of a content base has such a name: they are of letters, digits and hyphens. */
     static String figure(String name) {
-        return "print-me-first:" + name;
+        return OWN + name;
+    }
+
+    /** Whether a figure is one of its own drawings. */
+    public static boolean isOwn(String figure) {
+        return figure.startsWith(OWN);
     }
 
     /** The sheet: lying, both sides, with fold marks across its middle. */

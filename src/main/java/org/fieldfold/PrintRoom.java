@@ -1,0 +1,120 @@
+package org.fieldfold;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentSkipListSet;
+import java.util.function.Supplier;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.Figure;
+import org.fieldfold.entry.Placed;
+import org.fieldfold.fold.Imposition;
+import org.fieldfold.kept.Kept;
+import org.fieldfold.kept.Key;
+import org.fieldfold.manuscript.Manuscript;
+import org.fieldfold.manuscript.Page;
+import org.fieldfold.manuscript.Section;
+import org.fieldfold.pdf.Press;
+import org.fieldfold.pdf.PrintJob;
+import org.fieldfold.report.Sha256;
+import org.fieldfold.typeset.Mark;
+import org.fieldfold.typeset.PrintMeFirst;
+
+/** The press of a build, and what earlier builds printed on it. */
+final class PrintRoom {
+    /** What stands in many sheets as the very same object. */
+    static final Set<Class<?>> SHARED = Set.of(Manuscript.class, Section.class, Imposition.class, Page.class);
+
+    private final Press press;
+    private final Kept kept;
+    private final Set<Integer> characters = new ConcurrentSkipListSet<>();
+    private Optional<String> cut = Optional.empty();
+    private boolean frozen;
+
+    PrintRoom(Press press, Kept kept) {
+        this.press = press;
+        this.kept = kept;
+    }
+
+    static PrintRoom of(ContentBase base, Kept kept) {
+        return new PrintRoom(Press.of(figures(base)), kept);
+    }
+
+    private static Map<String, byte[]> figures(ContentBase base) {
+        Map<String, byte[]> figures = new HashMap<>(PrintMeFirst.figures());
+        for (Placed<Figure> figure : base.figures().values()) {
+            figures.put(figure.value().id(), figure.value().bytes());
+        }
+        return figures;
+    }
+
+    /** The hashes of the base's figures, by what manuscripts call them. */
+    static Map<String, String> hashes(ContentBase base) {
+        Map<String, String> hashes = new TreeMap<>();
+        base.figures().values().forEach(figure ->
+                hashes.put(figure.value().id(), Sha256.of(figure.value().bytes())));
+        return hashes;
+    }
+
+    Press press() {
+        return press;
+    }
+
+    /**
+     * What is to be known of an order; its characters join those that the type is cut to.
+     *
+     * @param set sets it, should it not be known
+     */
+    Look look(SheetOrder order, Supplier<Setting.Set> set) {
+        Optional<Key> key = kept.key("look", order.setting(), order.words());
+        Look look = kept.value(key, Look.class, () -> {
+            PrintJob job = order.job(set.get());
+            key.ifPresent(one -> requireNamed(job, one));
+            return Look.at(new Setting.Set(job.guide(), job.sheets().sheets()), job.characters());
+        });
+        characters.addAll(look.characters());
+        return look;
+    }
+
+    /** A sheet that shows what its manuscript does not name would be found again when that has changed. */
+    private static void requireNamed(PrintJob job, Key key) {
+        job.guide().panels().stream().flatMap(panel -> panel.marks().stream()).forEach(mark -> {
+            if (mark instanceof Mark.Drawing drawing && !key.named().contains(drawing.figure())
+                    && !PrintMeFirst.isOwn(drawing.figure())) {
+                throw new IllegalStateException("figure " + drawing.figure() + " is on a sheet and not in its text");
+            }
+        });
+    }
+
+    /**
+     * The file of an order. Every order of the publication has been looked at before.
+     *
+     * @param set sets it, should it not be known
+     */
+    byte[] print(SheetOrder order, Supplier<Setting.Set> set) {
+        return kept.bytes(kept.key("sheet", order, cut()), () -> {
+            freeze();
+            return press.print(order.job(set.get()));
+        });
+    }
+
+    /** The characters of the whole publication: the type on every sheet is cut to them. */
+    private synchronized String cut() {
+        if (cut.isEmpty()) {
+            StringBuilder letters = new StringBuilder();
+            characters.forEach(letters::appendCodePoint);
+            cut = Optional.of(letters.toString());
+        }
+        return cut.get();
+    }
+
+    private synchronized void freeze() {
+        if (!frozen) {
+            press.freeze(new TreeSet<>(characters));
+            frozen = true;
+        }
+    }
+}

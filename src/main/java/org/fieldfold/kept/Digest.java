@@ -1,0 +1,86 @@
+package org.fieldfold.kept;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+import org.fieldfold.source.Span;
+
+/** Bytes to be hashed, as they gather, and the places met on the way. */
+final class Digest {
+    private byte[] bytes = new byte[1 << 12];
+    private int length;
+    private final Map<Span, Integer> places = new LinkedHashMap<>();
+    private final Set<String> named = new LinkedHashSet<>();
+
+    static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException("every Java platform has SHA-256", impossible);
+        }
+    }
+
+    void tag(char kind) {
+        room(1);
+        bytes[length++] = (byte) kind;
+    }
+
+    void number(long number) {
+        room(8);
+        for (int shift = 56; shift >= 0; shift -= 8) {
+            bytes[length++] = (byte) (number >>> shift);
+        }
+    }
+
+    /** With its length before it, so that no two runs of texts look alike; half a pair of signs has no UTF-8. */
+    void text(String text) {
+        boolean pairs = text.chars().anyMatch(unit -> Character.isSurrogate((char) unit));
+        tag(pairs ? '2' : '1');
+        bytes(text.getBytes(pairs ? StandardCharsets.UTF_16BE : StandardCharsets.UTF_8));
+    }
+
+    void bytes(byte[] more) {
+        number(more.length);
+        room(more.length);
+        System.arraycopy(more, 0, bytes, length, more.length);
+        length += more.length;
+    }
+
+    void place(Span span) {
+        number(places.computeIfAbsent(span, unseen -> places.size()));
+    }
+
+    void name(String name) {
+        named.add(name);
+    }
+
+    private void room(int more) {
+        if (length + more > bytes.length) {
+            bytes = Arrays.copyOf(bytes, Math.max(bytes.length * 2, length + more));
+        }
+    }
+
+    Set<Span> places() {
+        return places.keySet();
+    }
+
+    Set<String> named() {
+        return named;
+    }
+
+    byte[] hash() {
+        MessageDigest digest = sha256();
+        digest.update(bytes, 0, length);
+        return digest.digest();
+    }
+
+    String hex() {
+        return HexFormat.of().formatHex(hash());
+    }
+}

@@ -1,0 +1,135 @@
+package org.fieldfold.kept;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentSkipListSet;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Supplier;
+
+/**
+ * Results of earlier builds, for one build: asked for a result it takes the one that was made of the very same things
+ * by the very same program, or has it made and keeps it. Several threads may use it.
+ */
+public final class Kept {
+    /** Builds of which the results are kept: one may go back and forth between two states of a base. */
+    private static final int BUILDS = 3;
+
+    private final Optional<Store> store;
+    private final String program;
+    private final Hashing hashing;
+    private final Set<String> used = new ConcurrentSkipListSet<>();
+    private final AtomicInteger made = new AtomicInteger();
+    private final AtomicInteger taken = new AtomicInteger();
+
+    private Kept(Optional<Store> store, String program, Hashing hashing) {
+        this.store = store;
+        this.program = program;
+        this.hashing = hashing;
+    }
+
+    /** Keeps nothing: everything is made. */
+    public static Kept nothing() {
+        return new Kept(Optional.empty(), "", new Hashing(Map.of(), Set.of()));
+    }
+
+    /**
+     * Keeps results in a folder.
+     *
+     * @param program what tells this program from all others, see {@link Program}
+     * @param hashesByName things that are spoken of by name, as figures are: each one's hash is part of what is made of
+     *     anything that names it
+     * @param shared records that stand in many trees as the same object
+     */
+    public static Kept in(Path folder, String program, Map<String, String> hashesByName, Set<Class<?>> shared) {
+        return new Kept(Optional.of(new Store(folder)), program, new Hashing(hashesByName, shared));
+    }
+
+    /** What the parts amount to: records, lists, texts and numbers; empty when nothing is kept. */
+    public Optional<Key> key(Object... parts) {
+        if (store.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(hashing.key(program, parts.length, List.of(parts)));
+        } catch (IllegalArgumentException formless) {
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * The bytes that are made of what the key stands for.
+     *
+     * @param make makes them of that and of nothing else
+     */
+    public byte[] bytes(Optional<Key> key, Supplier<byte[]> make) {
+        Optional<byte[]> found = key.flatMap(this::find);
+        if (found.isPresent()) {
+            return found.get();
+        }
+        made.incrementAndGet();
+        byte[] fresh = make.get();
+        key.ifPresent(one -> store.ifPresent(place -> place.put(one.hash(), fresh)));
+        return fresh;
+    }
+
+    /**
+     * The record that is made of what the key stands for; its places are among those of the key.
+     *
+     */
+    public <T extends Record> T value(Optional<Key> key, Class<T> type, Supplier<T> make) {
+        if (key.isPresent() && store.isPresent()) {
+            Optional<T> found = store.get().get(key.get().hash()).flatMap(bytes -> read(key.get(), bytes, type));
+            if (found.isPresent()) {
+                used.add(key.get().hash());
+                return found.get();
+            }
+        }
+        T fresh = make.get();
+        key.ifPresent(one -> keep(one, fresh));
+        return fresh;
+    }
+
+    private Optional<byte[]> find(Key key) {
+        used.add(key.hash());
+        Optional<byte[]> found = store.flatMap(place -> place.get(key.hash()));
+        found.ifPresent(bytes -> taken.incrementAndGet());
+        return found;
+    }
+
+    private static <T extends Record> Optional<T> read(Key key, byte[] bytes, Class<T> type) {
+        try {
+            return Optional.of(new Values(key).read(bytes, type));
+        } catch (IOException | RuntimeException otherForm) {
+            return Optional.empty();
+        }
+    }
+
+    private void keep(Key key, Record value) {
+        try {
+            byte[] bytes = new Values(key).write(value);
+            used.add(key.hash());
+            store.ifPresent(place -> place.put(key.hash(), bytes));
+        } catch (IOException formless) {
+            // it is made again next time
+        }
+    }
+
+    /** Files that were made. */
+    public int made() {
+        return made.get();
+    }
+
+    /** Files that were taken from an earlier build. */
+    public int taken() {
+        return taken.get();
+    }
+
+    /** Drops what the last builds did not use; for the end of a build that went well. */
+    public void tidy() {
+        store.ifPresent(place -> place.keepOnly(used, BUILDS));
+    }
+}

@@ -1,0 +1,124 @@
+package org.fieldfold.kept;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.security.MessageDigest;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.regex.Pattern;
+
+/**
+ * A folder of kept results, one a file, each behind a hash of itself and of its name. A file appears whole or not at
+ * all; one that is damaged counts as absent. Whatever goes wrong with it only costs time, so nothing here fails: any
+ * number of processes may use one folder, and anybody may delete it at any time.
+ */
+final class Store {
+    private static final int HASH = 32;
+    private static final Pattern RESULT = Pattern.compile("[0-9a-f]{64}");
+    private static final Pattern LIST = Pattern.compile("build-([0-9]{1,9})");
+
+    private final Path folder;
+    private final AtomicInteger unfinished = new AtomicInteger();
+
+    Store(Path folder) {
+        this.folder = folder;
+    }
+
+    Optional<byte[]> get(String name) {
+        try {
+            byte[] bytes = Files.readAllBytes(folder.resolve(name));
+            if (bytes.length < HASH) {
+                return Optional.empty();
+            }
+            byte[] result = Arrays.copyOfRange(bytes, HASH, bytes.length);
+            return MessageDigest.isEqual(hash(name, result), Arrays.copyOf(bytes, HASH)) ? Optional.of(result)
+                    : Optional.empty();
+        } catch (IOException | SecurityException absent) {
+            return Optional.empty();
+        }
+    }
+
+    void put(String name, byte[] result) {
+        byte[] bytes = Arrays.copyOf(hash(name, result), HASH + result.length);
+        System.arraycopy(result, 0, bytes, HASH, result.length);
+        try {
+            write(name, bytes);
+        } catch (IOException | SecurityException unkept) {
+            // it is made again next time
+        }
+    }
+
+    private static byte[] hash(String name, byte[] result) {
+        MessageDigest digest = Digest.sha256();
+        digest.update(name.getBytes(StandardCharsets.US_ASCII));
+        digest.update(result);
+        return digest.digest();
+    }
+
+    private void write(String name, byte[] bytes) throws IOException {
+        Files.createDirectories(folder);
+        Path whole = folder.resolve(name + "." + ProcessHandle.current().pid() + "-"
+                + unfinished.incrementAndGet() + ".part");
+        try {
+            Files.write(whole, bytes);
+            Files.move(whole, folder.resolve(name), StandardCopyOption.ATOMIC_MOVE,
+                    StandardCopyOption.REPLACE_EXISTING);
+        } finally {
+            Files.deleteIfExists(whole);
+        }
+    }
+
+    /**
+     * Writes down what a build used, and drops what neither it nor the last ones before it did.
+     *
+     * @param builds how many builds are remembered, this one included
+     */
+    void keepOnly(Collection<String> used, int builds) {
+        try {
+            List<Integer> numbers = new ArrayList<>(new TreeSet<>(numbers()));
+            int next = numbers.isEmpty() ? 1 : numbers.get(numbers.size() - 1) % 999_999_998 + 1;
+            write("build-" + next, String.join("\n", new TreeSet<>(used)).getBytes(StandardCharsets.US_ASCII));
+            numbers.add(next);
+            Set<String> wanted = new HashSet<>(used);
+            for (int number : numbers.subList(Math.max(0, numbers.size() - builds), numbers.size())) {
+                wanted.add("build-" + number);
+                wanted.addAll(Files.readAllLines(folder.resolve("build-" + number)));
+            }
+            for (Path file : files()) {
+                if (!wanted.contains(file.getFileName().toString()) && isOurs(file.getFileName().toString())) {
+                    Files.deleteIfExists(file);
+                }
+            }
+        } catch (IOException | SecurityException undropped) {
+            // the next build drops it
+        }
+    }
+
+    private static boolean isOurs(String name) {
+        return RESULT.matcher(name).matches() || LIST.matcher(name).matches() || name.endsWith(".part");
+    }
+
+    private List<Integer> numbers() throws IOException {
+        return files().stream().map(file -> LIST.matcher(file.getFileName().toString()))
+                .filter(java.util.regex.Matcher::matches).map(list -> Integer.parseInt(list.group(1))).toList();
+    }
+
+    private List<Path> files() throws IOException {
+        List<Path> files = new ArrayList<>();
+        try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
+            all.forEach(files::add);
+        }
+        return files;
+    }
+}

@@ -1,0 +1,144 @@
+package org.fieldfold.kept;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.lang.reflect.Constructor;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.fieldfold.source.Span;
+
+/**
+ * Records as bytes and back: of numbers, texts, constants, lists, what may be absent, further records, and places,
+ * which are written as their number among those of a key.
+ */
+final class Values {
+    private final List<Span> places;
+
+    Values(Key key) {
+        this.places = key.places();
+    }
+
+    /** @throws IOException for what has no form, a place that is none of the key's among them */
+    byte[] write(Record value) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        write(value, new DataOutputStream(bytes));
+        return bytes.toByteArray();
+    }
+
+    private void write(Object value, DataOutputStream out) throws IOException {
+        if (value instanceof Span span) {
+            int place = places.indexOf(span);
+            if (place < 0) {
+                throw new IOException("a place that is not known from the key: " + span.place());
+            }
+            out.writeInt(place);
+        } else if (value instanceof Record record) {
+            for (RecordComponent component : record.getClass().getRecordComponents()) {
+                write(component(record, component), out);
+            }
+        } else if (value instanceof List<?> list) {
+            out.writeInt(list.size());
+            for (Object item : list) {
+                write(item, out);
+            }
+        } else if (value instanceof Optional<?> optional) {
+            out.writeBoolean(optional.isPresent());
+            if (optional.isPresent()) {
+                write(optional.get(), out);
+            }
+        } else if (value instanceof String text) {
+            byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+            out.writeInt(bytes.length);
+            out.write(bytes);
+        } else if (value instanceof Integer number) {
+            out.writeInt(number);
+        } else if (value instanceof Double number) {
+            out.writeDouble(number);
+        } else if (value instanceof Boolean truth) {
+            out.writeBoolean(truth);
+        } else if (value instanceof Enum<?> constant) {
+            write(constant.name(), out);
+        } else {
+            throw new IOException("no form in which a " + value.getClass().getName() + " could be kept");
+        }
+    }
+
+    private static Object component(Record record, RecordComponent component) throws IOException {
+        try {
+            component.getAccessor().setAccessible(true);
+            return component.getAccessor().invoke(record);
+        } catch (ReflectiveOperationException unreadable) {
+            throw new IOException(unreadable);
+        }
+    }
+
+    /** @throws IOException for bytes that are no such record */
+    <T extends Record> T read(byte[] bytes, Class<T> type) throws IOException {
+        DataInputStream in = new DataInputStream(new ByteArrayInputStream(bytes));
+        Object value = read(type, in);
+        if (in.available() > 0) {
+            throw new IOException("expected the end of a " + type.getName() + ", found more");
+        }
+        return type.cast(value);
+    }
+
+    private Object read(Type type, DataInputStream in) throws IOException {
+        if (type instanceof ParameterizedType generic) {
+            Type of = generic.getActualTypeArguments()[0];
+            if (generic.getRawType() == Optional.class) {
+                return in.readBoolean() ? Optional.of(read(of, in)) : Optional.empty();
+            }
+            List<Object> items = new ArrayList<>();
+            for (int left = in.readInt(); left > 0; left--) {
+                items.add(read(of, in));
+            }
+            return items;
+        }
+        if (type == Span.class) {
+            return places.get(in.readInt());
+        }
+        if (type == String.class) {
+            return new String(in.readNBytes(in.readInt()), StandardCharsets.UTF_8);
+        }
+        if (type == int.class || type == Integer.class) {
+            return in.readInt();
+        }
+        if (type == double.class || type == Double.class) {
+            return in.readDouble();
+        }
+        if (type == boolean.class || type == Boolean.class) {
+            return in.readBoolean();
+        }
+        return named((Class<?>) type, in);
+    }
+
+    private Object named(Class<?> type, DataInputStream in) throws IOException {
+        if (type.isEnum()) {
+            String name = (String) read(String.class, in);
+            return Arrays.stream(type.getEnumConstants()).filter(one -> ((Enum<?>) one).name().equals(name))
+                    .findFirst().orElseThrow(() -> new IOException("no constant " + name + " of " + type));
+        }
+        RecordComponent[] components = type.getRecordComponents();
+        Object[] values = new Object[components.length];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = read(components[i].getGenericType(), in);
+        }
+        try {
+            Constructor<?> constructor = type.getDeclaredConstructor(Arrays.stream(components)
+                    .map(RecordComponent::getType).toArray(Class<?>[]::new));
+            constructor.setAccessible(true);
+            return constructor.newInstance(values);
+        } catch (ReflectiveOperationException refused) {
+            throw new IOException(refused);
+        }
+    }
+}
