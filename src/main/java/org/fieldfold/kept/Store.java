@@ -2,6 +2,7 @@ package org.fieldfold.kept;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -100,7 +101,7 @@ final class Store {
                     Files.deleteIfExists(file);
                 }
             }
-        } catch (IOException | SecurityException undropped) {
+        } catch (IOException | DirectoryIteratorException | SecurityException undropped) {
             // the next build drops it
         }
     }

@@ -40,12 +40,12 @@ public final class Benchmark {
                 ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
         if (Files.exists(JAR)) {
             cold("cold, check", List.of(), "check");
-            cold("cold, compile", List.of(), "compile", "--out", out.toString());
-            run(List.of("-XX:ArchiveClassesAtExit=" + ARCHIVE), "compile", "--out", out.toString());
+            cold("cold, compile", List.of(), "compile", "--anew", "--out", out.toString());
+            run(List.of("-XX:ArchiveClassesAtExit=" + ARCHIVE), "compile", "--anew", "--out", out.toString());
             List<String> shared = List.of("-XX:SharedArchiveFile=" + ARCHIVE, "-XX:TieredStopAtLevel=1",
                     "-XX:+UseSerialGC");
             cold("cold, check, shared classes", shared, "check");
-            cold("cold, compile, shared classes", shared, "compile", "--out", out.toString());
+            cold("cold, compile, shared classes", shared, "compile", "--anew", "--out", out.toString());
         } else {
             System.out.println("no " + JAR + ": pack it first for the cold figures");
         }

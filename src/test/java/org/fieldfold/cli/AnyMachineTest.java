@@ -30,14 +30,14 @@ class AnyMachineTest {
     @Test
     void makesTheSameBytes() throws Exception {
         Path plain = folder.resolve("plain");
-        Desk.Run here = Desk.run((out, err) -> new Terminal(out, err, false, () -> 0), "compile", "--content",
-                Desk.SOUND.toString(), "--out", plain.toString());
+        Desk.Run here = Desk.run((out, err) -> new Terminal(out, err, false, () -> 0), "compile", "--anew",
+                "--content", Desk.SOUND.toString(), "--out", plain.toString());
         assertEquals(0, here.status(), here.err());
         List<String> expected = bytes(plain);
         for (int machine = 0; machine < MACHINES.size(); machine++) {
             Path out = folder.resolve("the baker's ñandú " + machine);
             Outside.Said said = Outside.run(Outside.machine(MACHINES.get(machine), Main.class, "compile",
-                    "--content", Desk.SOUND.toString(), "--out", out.toString()));
+                    "--anew", "--content", Desk.SOUND.toString(), "--out", out.toString()));
             assertEquals(0, said.status(), said.text());
             assertEquals(expected, bytes(out), MACHINES.get(machine).toString());
         }
