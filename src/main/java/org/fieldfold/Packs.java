@@ -3,6 +3,7 @@ package org.fieldfold;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -14,13 +15,11 @@ import java.util.SortedMap;
 import java.util.concurrent.ConcurrentSkipListSet;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
-import org.fieldfold.content.InputFile;
 import org.fieldfold.edition.Comparison;
 import org.fieldfold.edition.Snapshot;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.manuscript.News;
 import org.fieldfold.output.OutputFolder;
-import org.fieldfold.report.Sha256;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.Severity;
 
@@ -29,9 +28,6 @@ import org.fieldfold.source.Severity;
  * run that was stopped goes on where it was, because a pack says what it was made from.
  */
 public final class Packs {
-    /** Says what a pack was made from; of no use to the office, so it is not in the zip. */
-    static final String MADE_FROM = ".made-from";
-
     private Packs() {
     }
 
@@ -42,6 +38,10 @@ public final class Packs {
      */
     public record Request(Path content, Path out, Optional<LocalDate> asOf, boolean proof, OfficeChoice which,
             boolean again) {
+        /** What else a pack depends on, and whether one may be made. */
+        private String asked() {
+            return asOf + " " + proof;
+        }
     }
 
     /** Hears how far the work is. Several threads may tell. */
@@ -57,17 +57,26 @@ public final class Packs {
      * @param made packs made
      * @param kept packs that were there already, made from the same
      * @param left packs that were not made: the run was stopped, or an error stands at the office
+     * @param unchanged whether nothing has changed since all packs were made, so that nothing was read
      */
     public record Packed(Optional<Path> folder, int made, int kept, int left, int sheets,
-            List<Finding> findings) {
+            List<Finding> findings, boolean unchanged) {
+        private static Packed refused(List<Finding> findings) {
+            return new Packed(Optional.empty(), 0, 0, 0, 0, findings, false);
+        }
     }
 
     /** Checks the base and makes packs, until {@code stop} says so: what is begun then is finished. */
     public static Packed pack(Request request, Progress progress, BooleanSupplier stop) throws IOException {
+        MadeFrom.ContentFiles content = MadeFrom.ContentFiles.in(request.content());
+        Optional<Packed> unchanged = request.again() ? Optional.empty() : unchanged(request, content);
+        if (unchanged.isPresent()) {
+            return unchanged.get();
+        }
         Compiler.Checked checked = Compiler.check(request.content(), request.asOf());
         List<Finding> findings = new ArrayList<>(checked.findings());
         if (checked.base().isEmpty() || !request.proof() && hasError(findings)) {
-            return new Packed(Optional.empty(), 0, 0, 0, 0, findings);
+            return Packed.refused(findings);
         }
         ContentBase base = checked.base().get();
         int year = base.edition().value().year();
@@ -77,30 +86,50 @@ public final class Packs {
         findings.addAll(room.findings());
         if (!request.proof() && hasError(findings)) {
             Collections.sort(findings);
-            return new Packed(Optional.empty(), 0, 0, 0, 0, findings);
+            return Packed.refused(findings);
         }
         Path folder = request.out().resolve("packs-" + year);
-        Run run = new Run(room, folder, request, shared(checked.inputs(), room, request.proof()), checked.inputs(),
-                request.which().of(base.offices().keySet()));
+        MadeFrom from = MadeFrom.of(checked.inputs(), room.characters(), request.proof());
+        Run run = new Run(room, folder, request, from, request.which().of(base.offices().keySet()));
         run.all(progress, stop);
         findings.addAll(run.findings);
         Collections.sort(findings);
+        if (!hasError(findings) && content.holds(checked.inputs())) {
+            from.remember(folder, content, request.asked());
+        }
         return new Packed(Optional.of(folder), run.made.get(), run.kept.get(),
-                run.offices.size() - run.made.get() - run.kept.get(), run.sheets.get(), findings);
+                run.offices.size() - run.made.get() - run.kept.get(), run.sheets.get(), findings,
+                false);
     }
 
     private static boolean hasError(List<Finding> findings) {
         return findings.stream().anyMatch(finding -> finding.severity() == Severity.ERROR);
     }
 
-    /** What the packs of all offices are made from. */
-    private static String shared(List<InputFile> inputs, PackRoom room, boolean proof) {
-        StringBuilder text = new StringBuilder(Compiler.VERSION).append(' ').append(proof).append(' ')
-                .append(room.characters()).append('\n');
-        inputs.stream().filter(file -> !file.path().contains("/offices/")).sorted(
-                (a, b) -> a.path().compareTo(b.path())).forEach(file -> text.append(file.sha256()).append(' ')
-                .append(file.path().substring(file.path().indexOf('/') + 1)).append('\n'));
-        return text.toString();
+    /** Told from the hashes of files alone; after a run with errors they have to be said again. */
+    private static Optional<Packed> unchanged(Request request, MadeFrom.ContentFiles content) throws IOException {
+        if (!Files.isDirectory(request.out())) {
+            return Optional.empty();
+        }
+        List<String> offices = request.which().of(content.offices());
+        try (DirectoryStream<Path> years = Files.newDirectoryStream(request.out(), "packs-*")) {
+            for (Path folder : years) {
+                Optional<MadeFrom> from = MadeFrom.known(folder, content, request.asked());
+                if (from.isPresent() && areThere(offices, folder, from.get())) {
+                    return Optional.of(new Packed(Optional.of(folder), 0, offices.size(), 0, 0, List.of(), true));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean areThere(List<String> offices, Path folder, MadeFrom from) throws IOException {
+        for (String office : offices) {
+            if (!from.isThere(folder, office)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** One run over the chosen offices. */
@@ -108,8 +137,7 @@ public final class Packs {
         private final PackRoom room;
         private final Path folder;
         private final Request request;
-        private final String shared;
-        private final List<InputFile> inputs;
+        private final MadeFrom from;
         private final List<String> offices;
         private final ConcurrentSkipListSet<Finding> findings = new ConcurrentSkipListSet<>();
         private final AtomicInteger done = new AtomicInteger();
@@ -117,13 +145,11 @@ public final class Packs {
         private final AtomicInteger kept = new AtomicInteger();
         private final AtomicInteger sheets = new AtomicInteger();
 
-        Run(PackRoom room, Path folder, Request request, String shared, List<InputFile> inputs,
-                List<String> offices) {
+        Run(PackRoom room, Path folder, Request request, MadeFrom from, List<String> offices) {
             this.room = room;
             this.folder = folder;
             this.request = request;
-            this.shared = shared;
-            this.inputs = inputs.stream().filter(file -> file.path().contains("/offices/")).toList();
+            this.from = from;
             this.offices = offices;
         }
 
@@ -142,9 +168,7 @@ public final class Packs {
 
         private void one(String office) {
             try {
-                String from = madeFrom(office);
-                Path mark = folder.resolve(office).resolve(MADE_FROM);
-                if (!request.again() && Files.exists(mark) && Files.readString(mark).equals(from)) {
+                if (!request.again() && from.isThere(folder, office)) {
                     kept.incrementAndGet();
                     return;
                 }
@@ -152,31 +176,23 @@ public final class Packs {
                 SortedMap<String, byte[]> files = room.pack(office, found);
                 findings.addAll(found);
                 if (request.proof() || !hasError(found)) {
-                    publish(office, files, from);
+                    publish(office, files);
                 }
             } catch (IOException failed) {
                 throw new UncheckedIOException(failed);
             }
         }
 
-        private void publish(String office, SortedMap<String, byte[]> files, String from) throws IOException {
+        private void publish(String office, SortedMap<String, byte[]> files) throws IOException {
             try (OutputFolder pack = OutputFolder.open(folder, office)) {
                 for (var file : files.entrySet()) {
                     pack.write(file.getKey(), file.getValue());
                 }
-                pack.write(MADE_FROM, from.getBytes(StandardCharsets.UTF_8));
+                pack.write(MadeFrom.NAME, from.of(office).getBytes(StandardCharsets.UTF_8));
                 pack.publish();
             }
             made.incrementAndGet();
             sheets.addAndGet((int) files.keySet().stream().filter(name -> name.endsWith(".pdf")).count());
-        }
-
-        private String madeFrom(String office) {
-            StringBuilder text = new StringBuilder(shared);
-            inputs.stream().filter(file -> file.path().endsWith("/offices/" + office + ".yaml")).forEach(file ->
-                    text.append(file.sha256()).append(' ').append(file.path()
-                            .substring(file.path().indexOf('/') + 1)).append('\n'));
-            return Sha256.of(text.toString().getBytes(StandardCharsets.UTF_8)) + "\n";
         }
     }
 }

@@ -60,7 +60,7 @@ class PacksTest {
 
         Packs.Packed rerun = pack("whole", "..", "1/1");
         assertEquals(List.of(0, 5, 0), List.of(rerun.made(), rerun.kept(), rerun.left()));
-        Files.writeString(whole.folder().get().resolve("saltmere/" + Packs.MADE_FROM), "other\n");
+        Files.writeString(whole.folder().get().resolve("saltmere/" + MadeFrom.NAME), "other\n");
         assertEquals(1, pack("whole", "..", "1/1").made());
         assertEquals(one, bytes(whole.folder().get()));
     }
@@ -96,7 +96,7 @@ class PacksTest {
         }
         SortedMap<String, String> beside = bytes(office);
         beside.remove("lowbridge-2027.zip");
-        beside.remove(Packs.MADE_FROM);
+        beside.remove(MadeFrom.NAME);
         assertEquals(beside, packed);
     }
 

@@ -2,6 +2,8 @@ package org.fieldfold.check;
 
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.fieldfold.entry.ContentBase;
@@ -22,11 +24,13 @@ final class StationRecordShort implements Rule {
 
     @Override
     public void check(ContentBase base, LocalDate asOf, Consumer<Finding> found) {
+        Map<String, Long> wholeYears = new HashMap<>();
         for (Placed<Office> office : base.offices().values()) {
             Placed<Station> station = base.stations().get(office.value().station());
             if (station != null) {
                 TemperatureRecord record = station.value().temperatures();
-                long whole = record.years().stream().filter(year -> isWhole(record, year)).count();
+                long whole = wholeYears.computeIfAbsent(office.value().station(), near ->
+                        record.years().stream().filter(year -> isWhole(record, year)).count());
                 if (whole < EventDates.ENOUGH_YEARS) {
                     found.accept(Finding.warning(office.at("station"), id(), "expected a station with "
                             + EventDates.ENOUGH_YEARS + " whole years or more, found " + whole

@@ -27,16 +27,17 @@ final class TranslationTerms implements TranslationRule {
             Consumer<Finding> found) {
         for (Matching.Pair pair : matching.pairs()) {
             if (pair.state() == Matching.State.CURRENT) {
-                String said = pair.passage().orElseThrow().words().orElseThrow().markdown();
-                translation.glossary().forEach(term ->
-                        check(term.words(), pair, said.replaceAll("\\s+", " "), found));
+                String said = pair.passage().orElseThrow().words().orElseThrow().markdown()
+                        .replaceAll("\\s+", " ");
+                String base = pair.text().words().replaceAll("\\s+", " ");
+                translation.glossary().forEach(term -> check(term.words(), pair, base, said, found));
             }
         }
     }
 
-    private void check(GlossaryTerm term, Matching.Pair pair, String said, Consumer<Finding> found) {
+    private void check(GlossaryTerm term, Matching.Pair pair, String base, String said,
+            Consumer<Finding> found) {
         List<String> right = Stream.concat(Stream.of(term.term()), term.forms().stream()).toList();
-        String base = pair.text().words().replaceAll("\\s+", " ");
         if (has(base, term.base()).isPresent() && has(said, right).isEmpty()) {
             found.accept(Finding.warning(pair.passage().orElseThrow().place(), id(), "expected '"
                     + term.term() + "' for '" + has(base, term.base()).get() + "', found none in “"

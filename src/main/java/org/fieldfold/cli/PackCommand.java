@@ -113,6 +113,11 @@ final class PackCommand implements Callable<Integer> {
     }
 
     private int say(Packs.Packed packed) {
+        if (packed.unchanged()) {
+            terminal.out().printf(Locale.ROOT, "nothing has changed since %d packs were made in %s%n", packed.kept(),
+                    packed.folder().get());
+            return 0;
+        }
         FindingPrinter printer = new FindingPrinter(terminal.interactive());
         for (Finding finding : packed.findings()) {
             if (finding.severity() != Severity.INFO) {

@@ -80,14 +80,15 @@ final class References {
             all(known, crop, known.value().crops(), "crops");
             all(known, pest, known.value().entries(), "entries");
         });
+        Target station = target("a weather station", FileKind.WEATHER);
+        Target entry = target("an entry", FileKind.PEST, FileKind.NATURAL_ENEMY, FileKind.PRACTICE);
         base.offices().values().forEach(known -> {
-            one(known, target("a weather station", FileKind.WEATHER), known.value().station(), "station");
+            one(known, station, known.value().station(), "station");
             all(known, guide, known.value().guides(), "guides");
             all(known, pest, known.value().leaveOut(), "leave-out");
             for (int i = 0; i < known.value().notes().size(); i++) {
                 one(known, pest, known.value().notes().get(i).entry(), "notes", i, "entry");
             }
-            Target entry = target("an entry", FileKind.PEST, FileKind.NATURAL_ENEMY, FileKind.PRACTICE);
             for (int i = 0; i < known.value().requests().size(); i++) {
                 one(known, entry, known.value().requests().get(i).entry(), "requests", i, "entry");
             }

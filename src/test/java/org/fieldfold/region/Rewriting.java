@@ -31,6 +31,7 @@ final class Rewriting {
     /** Takes ids out of lists, on one line or on several. */
     static String withoutListed(String text, Set<String> gone) {
         String left = LINE.matcher(text).replaceAll(found -> kept(found, gone));
+        left = left.replaceAll("(?m)^[a-z-]+:\\n(?! )", "");
         return LIST.matcher(left).replaceAll(found -> found.group(1) + "["
                 + Stream.of(found.group(2).split(", *")).filter(id -> !gone.contains(id))
                         .collect(Collectors.joining(", ")).replace("$", "\\$") + "]");

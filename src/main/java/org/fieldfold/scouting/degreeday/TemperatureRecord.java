@@ -31,6 +31,8 @@ public final class TemperatureRecord {
     private final long firstDay;
     /** One place a day from the first to the last one written; null where a day is missing. */
     private final DayTemperature[] days;
+    /** Asked for far more often than there are records. */
+    private final List<Integer> years;
     private final Map<HeatModel, DailyHeat> heat = new ConcurrentHashMap<>();
 
     /**
@@ -56,6 +58,7 @@ public final class TemperatureRecord {
             }
             this.days[place] = day;
         }
+        this.years = written().map(day -> day.date().getYear()).distinct().toList();
     }
 
     public TemperatureUnit unit() {
@@ -74,7 +77,7 @@ public final class TemperatureRecord {
 
     /** The years with a day in the record, in order. */
     public List<Integer> years() {
-        return written().map(day -> day.date().getYear()).distinct().toList();
+        return years;
     }
 
     /** The day as written down, or filled by the rule above; empty when it stays missing. */

@@ -1,0 +1,134 @@
+package org.fieldfold;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentSkipListMap;
+import java.util.stream.Stream;
+import org.fieldfold.content.InputFile;
+import org.fieldfold.report.Sha256;
+
+/**
+ * What packs are made from, told by hashes. Each pack says what it was made from, and their folder says which
+ * content that belongs to: so that it is known from the files alone, without reading or setting anything, that
+ * there is nothing to do.
+ *
+ * @param shared hash of what is common to all packs
+ * @param own by office, the hashes of its own files
+ */
+record MadeFrom(String shared, Map<String, String> own) {
+    /** Of no use to an office, so it is not in the zip. */
+    static final String NAME = ".made-from";
+
+    private static final String OFFICES = "/offices/";
+
+    /**
+     * @param characters of all packs, for which the type is cut
+     */
+    static MadeFrom of(List<InputFile> inputs, Iterable<Integer> characters, boolean proof) {
+        StringBuilder text = new StringBuilder(Compiler.VERSION).append(' ').append(proof).append(' ')
+                .append(characters).append('\n');
+        SortedMap<String, String> hashes = new TreeMap<>();
+        inputs.forEach(file -> hashes.put(file.path().substring(file.path().indexOf('/') + 1), file.sha256()));
+        hashes.forEach((path, hash) -> {
+            if (!("/" + path).contains(OFFICES)) {
+                text.append(hash).append(' ').append(path).append('\n');
+            }
+        });
+        return new MadeFrom(sha256(text), own(hashes));
+    }
+
+    private static Map<String, String> own(SortedMap<String, String> hashes) {
+        Map<String, String> own = new HashMap<>();
+        hashes.forEach((path, hash) -> {
+            if (("/" + path).contains(OFFICES)) {
+                own.merge(path.substring(path.lastIndexOf('/') + 1).replaceFirst("\\.yaml$", ""),
+                        hash + " " + path + "\n", String::concat);
+            }
+        });
+        return own;
+    }
+
+    /** What the pack of an office is made from. */
+    String of(String office) {
+        return sha256(shared + "\n" + own.getOrDefault(office, "")) + "\n";
+    }
+
+    /** Whether an office's pack is there and made from this. */
+    boolean isThere(Path packs, String office) throws IOException {
+        Path mark = packs.resolve(office).resolve(NAME);
+        return Files.exists(mark) && Files.readString(mark).equals(of(office));
+    }
+
+    private static String sha256(CharSequence text) {
+        return Sha256.of(text.toString().getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** What all packs of a folder were made from, when it was this content. */
+    static Optional<MadeFrom> known(Path packs, ContentFiles content, String asked) throws IOException {
+        Path mark = packs.resolve(NAME);
+        List<String> lines = Files.isRegularFile(mark) ? Files.readAllLines(mark) : List.of();
+        return lines.size() == 2 && lines.get(0).equals(content.key(asked))
+                ? Optional.of(new MadeFrom(lines.get(1), own(content.hashes()))) : Optional.empty();
+    }
+
+    /** Remembers it for {@link #known}. */
+    void remember(Path packs, ContentFiles content, String asked) throws IOException {
+        WholeFile.write(packs.resolve(NAME), (content.key(asked) + "\n" + shared + "\n")
+                .getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * All files of a content base as they lie on the disk.
+     *
+     * @param hashes by path in the base
+     */
+    record ContentFiles(SortedMap<String, String> hashes) {
+        static ContentFiles in(Path content) throws IOException {
+            List<Path> files;
+            try (Stream<Path> found = Files.walk(content)) {
+                files = found.filter(Files::isRegularFile).toList();
+            }
+            SortedMap<String, String> hashes = new ConcurrentSkipListMap<>();
+            try {
+                files.parallelStream().forEach(file -> hashes.put(content.relativize(file).toString()
+                        .replace('\\', '/'), hash(file)));
+            } catch (UncheckedIOException failed) {
+                throw failed.getCause();
+            }
+            return new ContentFiles(hashes);
+        }
+
+        private static String hash(Path file) {
+            try {
+                return Sha256.of(Files.readAllBytes(file));
+            } catch (IOException failed) {
+                throw new UncheckedIOException(failed);
+            }
+        }
+
+        /** One hash of everything, and of what is asked to be made of it. */
+        String key(String asked) {
+            return sha256(Compiler.VERSION + " " + asked + " " + hashes);
+        }
+
+        List<String> offices() {
+            return hashes.keySet().stream().filter(path -> path.matches("offices/[^/]+\\.yaml"))
+                    .map(path -> path.substring("offices/".length(), path.length() - ".yaml".length())).toList();
+        }
+
+        /** Whether the same was read: a file may have been saved in between. */
+        boolean holds(List<InputFile> inputs) {
+            return inputs.stream().allMatch(file -> file.sha256().equals(
+                    hashes.get(file.path().substring(file.path().indexOf('/') + 1))));
+        }
+    }
+}
