@@ -1,8 +1,6 @@
 package org.fieldfold.pdf;
 
 import org.apache.pdfbox.cos.COSBase;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import java.io.IOException;
 
 /**
  * A figure, ready to be placed.
@@ -11,7 +9,7 @@ import java.io.IOException;
  * @param unitWidth width of what {@code object} draws when it is placed as it is
  */
 record Artwork(Frozen object, double unitWidth, double unitHeight) {
-    COSBase copyInto(PDDocument document) throws IOException {
-        return object.copyInto(document);
+    COSBase copy() {
+        return object.copy();
     }
 }

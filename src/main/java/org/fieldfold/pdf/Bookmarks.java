@@ -7,7 +7,6 @@ import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSFloat;
 import org.apache.pdfbox.cos.COSName;
-import org.fieldfold.typeset.Tag;
 
 /**
  * The outline that a viewer shows beside the pages: the titles of the sections, each leading to its panel.
@@ -20,8 +19,8 @@ final class Bookmarks {
         COSDictionary outline = new COSDictionary();
         outline.setItem(COSName.TYPE, COSName.OUTLINES);
         List<COSDictionary> items = new ArrayList<>();
-        for (TagNode node : sheet.tree().nodes()) {
-            if (node.tag().role() == Tag.Role.SECTION && !node.tag().title().isBlank() && !node.isEmpty()) {
+        for (TagNode node : sheet.tree().sections()) {
+            if (!node.tag().title().isBlank() && !node.isEmpty()) {
                 COSDictionary item = new COSDictionary();
                 item.setString(COSName.TITLE, node.tag().title());
                 item.setItem(COSName.PARENT, outline);

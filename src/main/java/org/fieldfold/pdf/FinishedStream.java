@@ -7,8 +7,6 @@ import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.cos.COSStream;
-import org.apache.pdfbox.pdmodel.PDDocument;
 
 /**
  * A content stream, compressed once and put into any number of documents.
@@ -33,8 +31,8 @@ record FinishedStream(byte[] packed, long sum) {
         return new FinishedStream(packed.toByteArray(), sum.getValue());
     }
 
-    COSStream copyInto(PDDocument document) throws IOException {
-        COSStream stream = Streams.plain(document, packed);
+    StreamObject object() {
+        StreamObject stream = new StreamObject(packed);
         stream.setItem(COSName.FILTER, COSName.FLATE_DECODE);
         return stream;
     }

@@ -2,7 +2,6 @@ package org.fieldfold.pdf;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -13,7 +12,6 @@ import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSObject;
 import org.apache.pdfbox.cos.COSStream;
-import org.apache.pdfbox.pdmodel.PDDocument;
 
 /**
  * A part of a PDF that is the same in every document: a font, a drawing, the colour profile. It is taken once
@@ -68,6 +66,9 @@ final class Frozen {
     }
 
     private static byte[] data(COSBase base) throws IOException {
+        if (base instanceof StreamObject ready) {
+            return ready.data();
+        }
         if (base instanceof COSStream stream) {
             try (InputStream in = stream.createRawInputStream()) {
                 return in.readAllBytes();
@@ -76,13 +77,13 @@ final class Frozen {
         return new byte[0];
     }
 
-    /** A copy that belongs to {@code document}. */
-    COSBase copyInto(PDDocument document) throws IOException {
+    /** A copy for one file, or for the part that several share. */
+    COSBase copy() {
         COSBase[] copies = new COSBase[parts.size()];
         for (int i = 0; i < copies.length; i++) {
             Part part = parts.get(i);
             copies[i] = part.sample instanceof COSArray ? new COSArray()
-                    : part.sample instanceof COSStream ? document.getDocument().createCOSStream()
+                    : part.sample instanceof COSStream || part.sample instanceof StreamObject ? new StreamObject(part.data)
                     : new COSDictionary();
             copies[i].setDirect(part.sample.isDirect());
         }
@@ -92,7 +93,7 @@ final class Frozen {
         return copies[0];
     }
 
-    private static void fill(COSBase copy, Part part, COSBase[] copies) throws IOException {
+    private static void fill(COSBase copy, Part part, COSBase[] copies) {
         for (int i = 0; i < part.values.size(); i++) {
             Object value = part.values.get(i);
             COSBase item = value instanceof Integer place ? copies[place] : (COSBase) value;
@@ -100,11 +101,6 @@ final class Frozen {
                 array.add(item);
             } else {
                 ((COSDictionary) copy).setItem(part.keys.get(i), item);
-            }
-        }
-        if (copy instanceof COSStream stream) {
-            try (OutputStream out = stream.createRawOutputStream()) {
-                out.write(part.data);
             }
         }
     }

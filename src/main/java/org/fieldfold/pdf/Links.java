@@ -19,30 +19,49 @@ final class Links {
 
     private record OnPage(int page, String address) {}
 
-    private final List<COSDictionary> pages;
+    private final List<List<COSDictionary>> byPage = new ArrayList<>();
     private final List<COSDictionary> elements = new ArrayList<>();
 
-    private Links(List<COSDictionary> pages) {
-        this.pages = pages;
+    /** None yet, on so many pages. */
+    Links(int pages) {
+        for (int i = 0; i < pages; i++) {
+            byPage.add(new ArrayList<>());
+        }
     }
 
-    /**
-     * Puts the annotations on the pages; returns their elements in the order of their StructParent numbers.
-     */
-    static List<COSDictionary> write(Sheet sheet, List<COSDictionary> pages) {
-        Links links = new Links(pages);
-        for (TagNode node : sheet.tree().nodes()) {
-            if (node.links().isEmpty()) {
-                continue;
-            }
-            Map<OnPage, List<TagNode.LinkPlace>> grouped = new LinkedHashMap<>();
-            for (TagNode.LinkPlace link : node.links()) {
-                grouped.computeIfAbsent(new OnPage(link.page(), link.address()),
-                        unseen -> new ArrayList<>()).add(link);
-            }
-            grouped.values().forEach(places -> links.annotation(node, places));
+    /** Those of a plate, to which those of a copy are added. */
+    Links(Links shared) {
+        shared.byPage.forEach(page -> byPage.add(new ArrayList<>(page)));
+        elements.addAll(shared.elements);
+    }
+
+    /** Elements in the order of their StructParent numbers, which follow those of the pages. */
+    List<COSDictionary> elements() {
+        return elements;
+    }
+
+    /** The annotations of a page. */
+    List<COSDictionary> on(int page) {
+        return byPage.get(page);
+    }
+
+    /** Adds the links of a node and of all that is in it. */
+    void below(TagNode node) {
+        of(node);
+        node.children().forEach(this::below);
+    }
+
+    /** Adds the links of a node. */
+    void of(TagNode node) {
+        if (node.links().isEmpty()) {
+            return;
         }
-        return links.elements;
+        Map<OnPage, List<TagNode.LinkPlace>> grouped = new LinkedHashMap<>();
+        for (TagNode.LinkPlace link : node.links()) {
+            grouped.computeIfAbsent(new OnPage(link.page(), link.address()),
+                    unseen -> new ArrayList<>()).add(link);
+        }
+        grouped.values().forEach(places -> annotation(node, places));
     }
 
     private void annotation(TagNode node, List<TagNode.LinkPlace> places) {
@@ -64,15 +83,10 @@ final class Links {
         annotation.setString(COSName.CONTENTS, node.tag().alt().isBlank() ? first.address()
                 : node.tag().alt());
         annotation.setItem(COSName.A, action);
-        annotation.setInt(COSName.STRUCT_PARENT, pages.size() + elements.size());
+        annotation.setInt(COSName.STRUCT_PARENT, byPage.size() + elements.size());
         elements.add(node.element());
         node.add(new TagNode.Linked(places.get(places.size() - 1).place(), first.page(), annotation));
-        COSDictionary page = pages.get(first.page());
-        if (page.getCOSArray(COSName.ANNOTS) == null) {
-            page.setItem(COSName.ANNOTS, new COSArray());
-            page.setItem(COSName.getPDFName("Tabs"), COSName.S);
-        }
-        page.getCOSArray(COSName.ANNOTS).add(annotation);
+        byPage.get(first.page()).add(annotation);
     }
 
     private static COSArray quadrilaterals(List<TagNode.LinkPlace> places) {

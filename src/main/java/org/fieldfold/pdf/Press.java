@@ -71,9 +71,9 @@ public final class Press {
     public byte[] print(PrintJob job) {
         FrozenType cut = frozen
                 .orElseThrow(() -> new IllegalStateException("freeze the type before printing"));
-        Plate plate = job.guide().shared().panels().isEmpty() ? Plate.of(job, cut, art)
-                : plates.computeIfAbsent(Plate.Key.of(job), unseen -> Plate.of(job, cut, art));
+        Plate plate = job.guide().shared().panels().isEmpty() ? Plate.of(job, cut, art, colour)
+                : plates.computeIfAbsent(Plate.Key.of(job), unseen -> Plate.of(job, cut, art, colour));
         Sheet sheet = Sheet.draw(job, cut, art, plate);
-        return SheetFile.write(sheet, colour);
+        return SheetFile.write(sheet);
     }
 }

@@ -1,13 +1,12 @@
 package org.fieldfold.pdf;
 
-import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.pdmodel.PDDocument;
 import org.fieldfold.typeset.Face;
 
 /**
@@ -32,14 +31,23 @@ final class Resources {
         return "/X" + figures.computeIfAbsent(id, unseen -> figures.size() + 1);
     }
 
-    COSDictionary toDictionary(PDDocument document, FrozenType type, ArtRoom art) throws IOException {
+    /** Whether there is nothing in use but what is in these. */
+    boolean isAmong(Set<String> names) {
+        return faces.stream().allMatch(face -> names.contains(font(face)))
+                && figures.keySet().stream().allMatch(id -> names.contains(figure(id)));
+    }
+
+    /** @param made fonts and drawings of this file by name; what is not among them is added */
+    COSDictionary toDictionary(FrozenType type, ArtRoom art, Map<String, COSBase> made) {
         COSDictionary fonts = new COSDictionary();
         for (Face face : faces) {
-            fonts.setItem(name(font(face)), type.face(face).font().copyInto(document));
+            fonts.setItem(name(font(face)), made.computeIfAbsent(font(face),
+                    name -> type.face(face).font().copy()));
         }
         COSDictionary drawings = new COSDictionary();
         for (String id : figures.keySet()) {
-            drawings.setItem(name(figure(id)), art.artwork(id).copyInto(document));
+            drawings.setItem(name(figure(id)), made.computeIfAbsent(figure(id),
+                    name -> art.artwork(id).copy()));
         }
         COSDictionary resources = new COSDictionary();
         resources.setItem(COSName.FONT, fonts);

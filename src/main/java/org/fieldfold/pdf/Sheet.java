@@ -2,7 +2,9 @@ package org.fieldfold.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.fieldfold.fold.PanelSlot;
 import org.fieldfold.fold.Side;
@@ -19,16 +21,18 @@ final class Sheet {
     private final Resources resources = new Resources();
     private final List<SheetPage> pages = new ArrayList<>();
     private final NavigableMap<Integer, PanelPlace> starts = new TreeMap<>();
+    private final Optional<Plate> plate;
     private int place;
 
     /** Where a panel lies. */
     record PanelPlace(int page, PageBox box) {}
 
-    private Sheet(PrintJob job, FrozenType type, ArtRoom art) {
+    private Sheet(PrintJob job, FrozenType type, ArtRoom art, Optional<Plate> plate) {
         this.job = job;
         this.type = type;
         this.art = art;
-        this.tree = new TagTree(job.guide().document());
+        this.plate = plate;
+        this.tree = new TagTree(job.guide().document(), plate.map(Plate::finished).orElse(Map.of()));
         for (int at = 0; at < job.sheets().sheets(); at++) {
             for (Side side : Side.values()) {
                 if (!job.imposition().on(side).isEmpty()) {
@@ -39,24 +43,24 @@ final class Sheet {
     }
 
     static Sheet blank(PrintJob job, FrozenType type, ArtRoom art) {
-        return new Sheet(job, type, art);
+        return new Sheet(job, type, art, Optional.empty());
     }
 
     /** Takes the plate over, and draws the panels that are not on it. */
     static Sheet draw(PrintJob job, FrozenType type, ArtRoom art, Plate plate) {
-        Sheet sheet = new Sheet(job, type, art);
+        Sheet sheet = new Sheet(job, type, art, Optional.of(plate));
         sheet.take(plate);
         Plate.own(job).forEach(sheet::panel);
         return sheet;
     }
 
     private void take(Plate plate) {
-        plate.nodes().forEach(drawn -> node(drawn.tag()).take(drawn));
+        plate.loose().forEach(drawn -> node(drawn.tag()).take(drawn));
         resources.take(plate.resources());
         starts.putAll(plate.starts());
         for (SheetPage page : pages) {
             Plate.Page finished = plate.pages().get(page.index());
-            page.take(finished.content(), finished.owners().stream().map(owner -> node(owner.tag())).toList());
+            page.take(finished.owners().stream().map(tree::own).toList());
         }
     }
 
@@ -106,6 +110,11 @@ final class Sheet {
 
     ArtRoom art() {
         return art;
+    }
+
+    /** What it lies on; a sheet that is drawn to be a plate lies on none. */
+    Plate plate() {
+        return plate.orElseThrow();
     }
 
     TagTree tree() {

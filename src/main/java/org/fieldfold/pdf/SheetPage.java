@@ -15,7 +15,6 @@ final class SheetPage {
     private final int index;
     private final Operators out = new Operators();
     private final List<TagNode> owners = new ArrayList<>();
-    private Optional<FinishedStream> beneath = Optional.empty();
     private Optional<TagNode> owner = Optional.empty();
     private boolean open;
 
@@ -25,16 +24,14 @@ final class SheetPage {
         this.index = index;
     }
 
-    /** Puts something finished beneath what will be drawn; its marked stretches take the first numbers. */
-    void take(FinishedStream finished, List<TagNode> itsOwners) {
-        beneath = Optional.of(finished);
+    /** Begins above something finished, whose marked stretches have the first numbers. */
+    void take(List<TagNode> itsOwners) {
         owners.addAll(itsOwners);
     }
 
-    /** The content, in the order in which it is painted. */
-    List<FinishedStream> content() {
-        FinishedStream drawn = FinishedStream.of(out.toBytes());
-        return beneath.map(finished -> List.of(finished, drawn)).orElse(List.of(drawn));
+    /** What was drawn, compressed. */
+    FinishedStream own() {
+        return FinishedStream.of(out.toBytes());
     }
 
     /** Goes on with a tag's content, or begins a stretch of it. Returns whether a stretch was begun. */

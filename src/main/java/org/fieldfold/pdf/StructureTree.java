@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -38,11 +39,26 @@ final class StructureTree {
 
     private final List<COSDictionary> pages;
     private final COSDictionary root = new COSDictionary();
+    private final Predicate<TagNode> finished;
+    private final String idPrefix;
     private final COSArray names = new COSArray();
     private final ElementAttributes attributes = new ElementAttributes();
 
-    private StructureTree(List<COSDictionary> pages) {
+    private StructureTree(List<COSDictionary> pages, Predicate<TagNode> finished, String idPrefix) {
         this.pages = pages;
+        this.finished = finished;
+        this.idPrefix = idPrefix;
+    }
+
+    /**
+     * Makes the elements of sections that many documents have alike.
+     *
+     * @return ids and elements of their notes, which stand before those of any document
+     */
+    static COSArray sections(List<TagNode> sections, TagNode document, List<COSDictionary> pages) {
+        StructureTree tree = new StructureTree(pages, section -> false, "kept");
+        sections.forEach(section -> tree.element(section, document.element()));
+        return tree.names;
     }
 
     /**
@@ -52,15 +68,18 @@ final class StructureTree {
      *     those of the pages
      */
     static COSDictionary write(Sheet sheet, List<COSDictionary> pages, List<COSDictionary> annotated) {
-        StructureTree tree = new StructureTree(pages);
+        StructureTree tree = new StructureTree(pages, sheet.tree()::isFinished, "note");
         tree.root.setItem(COSName.TYPE, COSName.STRUCT_TREE_ROOT);
         tree.element(sheet.tree().document(), tree.root);
         tree.root.setItem(COSName.K, array(sheet.tree().document().element()));
         tree.root.setItem(COSName.PARENT_TREE, parents(sheet, annotated));
         tree.root.setInt(COSName.PARENT_TREE_NEXT_KEY, pages.size() + annotated.size());
-        if (tree.names.size() > 0) {
+        COSArray all = new COSArray();
+        all.addAll(sheet.plate().prelude().ids());
+        all.addAll(tree.names);
+        if (all.size() > 0) {
             COSDictionary ids = new COSDictionary();
-            ids.setItem(COSName.NAMES, tree.names);
+            ids.setItem(COSName.NAMES, all);
             tree.root.setItem(COSName.ID_TREE, ids);
         }
         return tree.root;
@@ -84,7 +103,7 @@ final class StructureTree {
             element.setString(COSName.ALT, tag.alt());
         }
         if (tag.role() == Tag.Role.NOTE) {
-            COSString id = new COSString(String.format(Locale.ROOT, "note%05d", names.size() / 2 + 1));
+            COSString id = new COSString(String.format(Locale.ROOT, idPrefix + "%05d", names.size() / 2 + 1));
             element.setItem(ID, id);
             names.add(id);
             names.add(element);
@@ -115,7 +134,9 @@ final class StructureTree {
                 kids.add(kid(contents.get(next++), own));
             }
             kids.add(child.element());
-            element(child, element);
+            if (!finished.test(child)) {
+                element(child, element);
+            }
         }
         while (next < contents.size()) {
             kids.add(kid(contents.get(next++), own));

@@ -49,6 +49,11 @@ final class TagNode {
         return child;
     }
 
+    /** Takes in a child that other trees have as well. */
+    void adopt(TagNode finished) {
+        children.add(finished);
+    }
+
     void add(Content content) {
         contents.add(content);
         touch(content.place());

@@ -1,15 +1,12 @@
 package org.fieldfold.pdf;
 
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import java.util.zip.Deflater;
 import org.apache.pdfbox.cos.COSDictionary;
-import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** The stages of printing one job, each to be run by itself, for benchmarks. */
 public final class PressStages {
@@ -21,16 +18,15 @@ public final class PressStages {
         ArtRoom art = new ArtRoom(figures);
         Frozen colour = Streams.colourProfile();
         byte[] sheet = press.print(job);
-        Plate plate = Plate.of(job, type, art);
+        Plate plate = Plate.of(job, type, art, colour);
         Sheet drawn = Sheet.draw(job, type, art, plate);
         List<byte[]> contents = drawn.pages().stream().map(page -> page.out().toBytes()).toList();
         Map<String, Runnable> stages = new LinkedHashMap<>();
-        stages.put("the plate, once for all copies", () -> Plate.of(job, type, art));
+        stages.put("the plate, once for all copies", () -> Plate.of(job, type, art, colour));
         stages.put("content streams", () -> Sheet.draw(job, type, art, plate));
         stages.put("compression", () -> contents.forEach(PressStages::deflate));
-        stages.put("fonts and drawings copied", () -> copy(drawn, type, art));
         stages.put("structure tree", () -> tree(Sheet.draw(job, type, art, plate)));
-        stages.put("the whole file", () -> SheetFile.write(Sheet.draw(job, type, art, plate), colour));
+        stages.put("the whole file", () -> SheetFile.write(Sheet.draw(job, type, art, plate)));
         stages.put("floor: the finished bytes copied", () -> new ByteArrayOutputStream(sheet.length)
                 .writeBytes(sheet));
         return stages;
@@ -45,16 +41,10 @@ public final class PressStages {
         deflater.end();
     }
 
-    private static void copy(Sheet drawn, FrozenType type, ArtRoom art) {
-        try (PDDocument document = new PDDocument()) {
-            drawn.resources().toDictionary(document, type, art);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
     private static void tree(Sheet drawn) {
         List<COSDictionary> pages = Stream.generate(COSDictionary::new).limit(drawn.pages().size()).toList();
-        StructureTree.write(drawn, pages, Links.write(drawn, pages));
+        Links links = new Links(drawn.plate().prelude().links());
+        drawn.tree().nodes().forEach(links::of);
+        StructureTree.write(drawn, pages, links.elements());
     }
 }
