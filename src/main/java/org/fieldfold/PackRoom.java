@@ -52,7 +52,7 @@ final class PackRoom {
     private final Set<Integer> characters = new TreeSet<>();
 
     /** What is said in one language. */
-    private record Tongue(ContentBase base, Phrases phrases, Calendars calendars, CalendarDownload writer) {
+    private record Tongue(ContentBase base, Phrases phrases, CalendarFiles calendars) {
     }
 
     PackRoom(ContentBase base, News news, boolean proof) {
@@ -69,8 +69,8 @@ final class PackRoom {
         for (String language : edition.languages()) {
             ContentBase said = TranslatedBase.in(base, language);
             Phrases phrases = Phrases.in(language);
-            tongues.put(language, new Tongue(said, phrases, new Calendars(said),
-                    new CalendarDownload(edition, phrases)));
+            tongues.put(language, new Tongue(said, phrases, new CalendarFiles(new Calendars(said),
+                    new CalendarDownload(edition, phrases))));
             GuideWriter writer = new GuideWriter(said, phrases, news);
             for (Placed<Guide> guide : said.guides().values()) {
                 SetGuides.papers(guide.value(), edition).stream().filter(papers::contains).forEach(paper ->
@@ -128,7 +128,7 @@ final class PackRoom {
             }
         }
         tongues.values().forEach(tongue -> files.putAll(OfficeCalendars.of(office, tongue.base(),
-                tongue.calendars(), tongue.writer(), tongue.phrases())));
+                tongue.calendars(), tongue.phrases().language())));
         Tongue own = tongues.get(FirstSheets.firstOf(office, base.edition().value().languages()));
         for (Form first : FirstSheets.of(own.base().offices().get(id), "", own.base(), press, proof,
                 own.phrases())) {

@@ -186,9 +186,9 @@ public final class Packs {
         private void publish(String office, SortedMap<String, byte[]> files) throws IOException {
             try (OutputFolder pack = OutputFolder.open(folder, office)) {
                 for (var file : files.entrySet()) {
-                    pack.write(file.getKey(), file.getValue());
+                    pack.writeUnlisted(file.getKey(), file.getValue());
                 }
-                pack.write(MadeFrom.NAME, from.of(office).getBytes(StandardCharsets.UTF_8));
+                pack.writeUnlisted(MadeFrom.NAME, from.of(office).getBytes(StandardCharsets.UTF_8));
                 pack.publish();
             }
             made.incrementAndGet();

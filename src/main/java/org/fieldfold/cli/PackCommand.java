@@ -28,6 +28,8 @@ final class PackCommand implements Callable<Integer> {
     private final Terminal terminal;
     private final AtomicBoolean stop = new AtomicBoolean();
     private long begun;
+    private long first;
+    private int madeFirst;
     private int told;
 
     @Spec
@@ -101,9 +103,15 @@ final class PackCommand implements Callable<Integer> {
 
     /** To a person always, to a file of notes at every tenth. */
     private synchronized void tell(int done, int made, int of) {
-        double seconds = (terminal.nanos().getAsLong() - begun) / 1e9;
+        long now = terminal.nanos().getAsLong();
+        if (first == 0) {
+            first = now;
+            madeFirst = made;
+        }
+        // what was there already took no time, nor did the setting of guides that comes before
+        double each = (now - first) / 1e9 / Math.max(1, made - madeFirst);
         String left = String.format(Locale.ROOT, "%d of %d offices, %d made, about %.0f s left", done, of, made,
-                seconds / Math.max(1, made) * (of - done));
+                each * (of - done));
         if (terminal.interactive()) {
             terminal.progress(left);
         } else if ((int) (done / (of * TENTH)) > told) {

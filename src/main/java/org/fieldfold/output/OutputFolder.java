@@ -92,6 +92,19 @@ public final class OutputFolder implements AutoCloseable {
      * @throws UnwritableException when it cannot be written
      */
     public void write(String path, byte[] bytes) throws IOException {
+        writeUnlisted(path, bytes);
+        OutputFile written = new OutputFile(path, bytes.length, Sha256.of(bytes));
+        synchronized (files) {
+            files.add(written);
+        }
+    }
+
+    /**
+     * Adds a file that {@link #files} does not tell, so that it need not be hashed.
+     *
+     * @throws UnwritableException when it cannot be written
+     */
+    public void writeUnlisted(String path, byte[] bytes) throws IOException {
         Path file = staging.resolve(path).normalize();
         if (!file.startsWith(staging)) {
             throw new IOException("expected a path inside the build, found '" + path + "'");
@@ -101,10 +114,6 @@ public final class OutputFolder implements AutoCloseable {
             Files.write(file, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         } catch (IOException failed) {
             throw new UnwritableException(target.resolve(path), KEPT, failed);
-        }
-        OutputFile written = new OutputFile(path, bytes.length, Sha256.of(bytes));
-        synchronized (files) {
-            files.add(written);
         }
     }
 

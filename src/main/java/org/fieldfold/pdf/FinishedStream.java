@@ -15,18 +15,19 @@ import org.apache.pdfbox.cos.COSName;
  */
 record FinishedStream(byte[] packed, long sum) {
     private static final int DEFLATE_LEVEL = 6;
+    /** Making one takes longer than packing an office's panel with it. */
+    private static final ThreadLocal<Deflater> PACKING = ThreadLocal.withInitial(() -> new Deflater(DEFLATE_LEVEL));
 
     static FinishedStream of(byte[] content) {
         CRC32 sum = new CRC32();
         sum.update(content);
-        Deflater deflater = new Deflater(DEFLATE_LEVEL);
+        Deflater deflater = PACKING.get();
+        deflater.reset();
         ByteArrayOutputStream packed = new ByteArrayOutputStream(content.length / 3 + 64);
         try (DeflaterOutputStream out = new DeflaterOutputStream(packed, deflater, 8192)) {
             out.write(content);
         } catch (IOException impossible) {
             throw new UncheckedIOException("writing to memory can't fail", impossible);
-        } finally {
-            deflater.end();
         }
         return new FinishedStream(packed.toByteArray(), sum.getValue());
     }

@@ -1,9 +1,9 @@
 package org.fieldfold.pdf;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import org.fieldfold.typeset.Face;
 import org.fieldfold.typeset.FigureShapes;
 import org.fieldfold.typeset.TypeMetrics;
@@ -17,10 +17,18 @@ import org.fieldfold.typeset.TypeMetrics;
  * 19005-2). It is read in the order of the panels' reading numbers, wherever they lie.
  */
 public final class Press {
+    /** More than the guides of a large region need; an office whose panels differ would leave one behind. */
+    private static final int MOST_PLATES = 200;
+
     private final TypeCase type = new TypeCase();
     private final Frozen colour = Streams.colourProfile();
     private final ArtRoom art;
-    private final Map<Plate.Key, Plate> plates = new ConcurrentHashMap<>();
+    private final Map<Plate.Key, Plate> plates = new LinkedHashMap<>(16, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Plate.Key, Plate> leastRecent) {
+            return size() > MOST_PLATES;
+        }
+    };
     private volatile Optional<FrozenType> frozen = Optional.empty();
 
     private Press(ArtRoom art) {
@@ -56,7 +64,9 @@ public final class Press {
      * have is passed over here, and refused where it is printed.
      */
     public void freeze(Set<Integer> codePoints) {
-        plates.clear();
+        synchronized (plates) {
+            plates.clear();
+        }
         frozen = Optional.of(FrozenType.cut(type, codePoints));
     }
 
@@ -72,8 +82,24 @@ public final class Press {
         FrozenType cut = frozen
                 .orElseThrow(() -> new IllegalStateException("freeze the type before printing"));
         Plate plate = job.guide().shared().panels().isEmpty() ? Plate.of(job, cut, art, colour)
-                : plates.computeIfAbsent(Plate.Key.of(job), unseen -> Plate.of(job, cut, art, colour));
+                : plate(job, cut);
         Sheet sheet = Sheet.draw(job, cut, art, plate);
         return SheetFile.write(sheet);
+    }
+
+    /** Two threads may draw the same plate at the same time; that is better than one waiting for any other. */
+    private Plate plate(PrintJob job, FrozenType cut) {
+        Plate.Key key = Plate.Key.of(job);
+        synchronized (plates) {
+            Plate known = plates.get(key);
+            if (known != null) {
+                return known;
+            }
+        }
+        Plate drawn = Plate.of(job, cut, art, colour);
+        synchronized (plates) {
+            Plate earlier = plates.putIfAbsent(key, drawn);
+            return earlier == null ? drawn : earlier;
+        }
     }
 }

@@ -3,6 +3,7 @@ package org.fieldfold.typeset;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.fieldfold.fold.Gathering;
 import org.fieldfold.fold.Imposition;
 import org.fieldfold.fold.PanelSlot;
@@ -16,6 +17,8 @@ import org.fieldfold.manuscript.Manuscript;
 public final class Setter {
     private static final double STEP = 0.25;
     private static final double WIDE = 2;
+    /** The first copies, whose own panels are remembered: most of their words are on all others too. */
+    private static final int LEARNT_FROM = 4;
 
     private final TypeMetrics metrics;
     private final FigureShapes shapes;
@@ -24,6 +27,7 @@ public final class Setter {
     private final Map<String, Abbreviations> abbreviations = new ConcurrentHashMap<>();
     private final Map<InnerPlan.Key, InnerPlan> planned = new ConcurrentHashMap<>();
     private final Map<Stem.Key, Stem> stems = new ConcurrentHashMap<>();
+    private final AtomicInteger copies = new AtomicInteger();
 
     public Setter(TypeMetrics metrics, FigureShapes shapes) {
         this(metrics, shapes, Folio.NUMBER);
@@ -77,10 +81,11 @@ public final class Setter {
             throw new IllegalArgumentException("no panels to set " + written.id() + " on");
         }
         Seats seats = Seats.of(written.sections(), frames);
+        WordCase known = copies.getAndIncrement() < LEARNT_FROM ? words : words.apart();
         double size = written.type().largest();
         while (true) {
             Stem stem = stem(written.in(new Manuscript.TypeRange(written.type().smallest(), size)), frames);
-            Stick model = stick(written, frames, stem.size()).knowing(words.apart());
+            Stick model = stick(written, frames, stem.size()).knowing(known);
             Planner.Attempt own = new Planner(written, model).own(seats);
             if (own.over().isEmpty() || stem.size() <= written.type().smallest()) {
                 return stem.with(written, seats, model, own.spreads());
