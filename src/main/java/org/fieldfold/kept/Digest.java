@@ -40,9 +40,14 @@ final class Digest {
 
     /** With its length before it, so that no two runs of texts look alike; half a pair of signs has no UTF-8. */
     void text(String text) {
-        boolean pairs = text.chars().anyMatch(unit -> Character.isSurrogate((char) unit));
-        tag(pairs ? '2' : '1');
-        bytes(text.getBytes(pairs ? StandardCharsets.UTF_16BE : StandardCharsets.UTF_8));
+        if (text.chars().noneMatch(unit -> Character.isSurrogate((char) unit))) {
+            tag('1');
+            bytes(text.getBytes(StandardCharsets.UTF_8));
+        } else {
+            tag('2');
+            number(text.length());
+            text.chars().forEach(this::number);
+        }
     }
 
     void bytes(byte[] more) {
