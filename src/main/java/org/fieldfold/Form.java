@@ -49,7 +49,7 @@ final class Form {
 
     private synchronized Setting.Set set() {
         if (set.isEmpty()) {
-            set = Optional.of(order.setting().set(room.press()));
+            set = Optional.of(room.set(order.setting()));
         }
         return set.get();
     }

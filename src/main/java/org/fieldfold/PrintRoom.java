@@ -22,6 +22,7 @@ import org.fieldfold.pdf.PrintJob;
 import org.fieldfold.report.Sha256;
 import org.fieldfold.typeset.Mark;
 import org.fieldfold.typeset.PrintMeFirst;
+import org.fieldfold.typeset.Setter;
 
 /** The press of a build, and what earlier builds printed on it. */
 final class PrintRoom {
@@ -31,11 +32,14 @@ final class PrintRoom {
     private final Press press;
     private final Kept kept;
     private final Set<Integer> characters = new ConcurrentSkipListSet<>();
+    /** Of the sheets that are printed before all others, which have nearly all their words in common. */
+    private final Setter firsts;
     private Optional<String> cut = Optional.empty();
     private boolean frozen;
 
     PrintRoom(Press press, Kept kept) {
         this.press = press;
+        this.firsts = new Setter(press.metrics(), press.shapes());
         this.kept = kept;
     }
 
@@ -57,6 +61,11 @@ final class PrintRoom {
         base.figures().values().forEach(figure ->
                 hashes.put(figure.value().id(), Sha256.of(figure.value().bytes())));
         return hashes;
+    }
+
+    /** Sets what is asked for. */
+    Setting.Set set(Setting setting) {
+        return setting.manner() instanceof Setting.Manner.First ? setting.set(press, firsts) : setting.set(press);
     }
 
     Press press() {

@@ -9,7 +9,6 @@ import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.pdf.Press;
 import org.fieldfold.source.Span;
 import org.fieldfold.typeset.GatheredGuide;
-import org.fieldfold.typeset.PrintMeFirst;
 import org.fieldfold.typeset.SetGuide;
 import org.fieldfold.typeset.Setter;
 
@@ -67,7 +66,7 @@ record Setting(Manuscript manuscript, Manner manner) {
             return new Set(gathered.guide(), gathered.sheets().sheets());
         }
         Manner.First first = (Manner.First) manner;
-        return new Set(PrintMeFirst.set(manuscript, Phrases.in(manuscript.language()), first.sheet(), first.office(),
-                first.own(), first.origin(), press.metrics(), press.shapes()), 1);
+        return new Set(setter.first(manuscript, Phrases.in(manuscript.language()), first.sheet(), first.office(),
+                first.own(), first.origin()), 1);
     }
 }

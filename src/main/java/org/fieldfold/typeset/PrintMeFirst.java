@@ -90,10 +90,15 @@ public final class PrintMeFirst {
      */
     public static SetGuide set(Manuscript manuscript, Phrases phrases, Imposition sheet, String office,
             boolean own, Span origin, TypeMetrics metrics, FigureShapes shapes) {
+        return set(manuscript, phrases, sheet, office, own, origin, metrics, shapes, new WordCase(metrics));
+    }
+
+    static SetGuide set(Manuscript manuscript, Phrases phrases, Imposition sheet, String office, boolean own,
+            Span origin, TypeMetrics metrics, FigureShapes shapes, WordCase words) {
         Frame frame = Frame.of(sheet.slot(1));
         Remarks remarks = new Remarks();
         Leading leading = Leading.of(TYPE, TYPE, frame.height(), metrics.capHeight(Face.REGULAR));
-        Stick stick = new Stick(metrics, shapes, new WordCase(metrics), leading, frame.width(),
+        Stick stick = new Stick(metrics, shapes, words, leading, frame.width(),
                 Mark.Ink.BLACK, new Folio(Folio.NUMBER, 2),
                 Abbreviations.in(phrases.language()), remarks);
         PrintMeFirst first = new PrintMeFirst(manuscript, phrases, sheet, own, origin, stick);

@@ -8,6 +8,8 @@ import org.fieldfold.fold.Gathering;
 import org.fieldfold.fold.Imposition;
 import org.fieldfold.fold.PanelSlot;
 import org.fieldfold.manuscript.Manuscript;
+import org.fieldfold.manuscript.Phrases;
+import org.fieldfold.source.Span;
 
 /**
  * Sets a manuscript on panels: the largest type at which everything fits, the fullest forms that it leaves
@@ -19,6 +21,8 @@ public final class Setter {
     private static final double WIDE = 2;
     /** The first copies, whose own panels are remembered: most of their words are on all others too. */
     private static final int LEARNT_FROM = 4;
+    /** In two languages, on two papers, for both edges. */
+    private static final int LEARNT_FROM_FIRST = 16;
 
     private final TypeMetrics metrics;
     private final FigureShapes shapes;
@@ -74,6 +78,13 @@ public final class Setter {
         Planner planner = new Planner(manuscript, stick(manuscript, frames, manuscript.type().smallest()));
         return planner.inner(seats, false, "", planned).over().isEmpty()
                 && planner.own(seats).over().isEmpty();
+    }
+
+    /** The sheet that is printed before all others; see {@link PrintMeFirst#set}. */
+    public SetGuide first(Manuscript manuscript, Phrases phrases, Imposition sheet, String office, boolean own,
+            Span origin) {
+        WordCase known = copies.getAndIncrement() < LEARNT_FROM_FIRST ? words : words.apart();
+        return PrintMeFirst.set(manuscript, phrases, sheet, office, own, origin, metrics, shapes, known);
     }
 
     SetGuide setOn(Manuscript written, List<Frame> frames) {
