@@ -47,7 +47,7 @@ final class BlockMarkup {
             new TierMarkup(this, out, form.gated() ? Optional.of(phrases.say("book.gate"))
                     : Optional.empty()).write(tier);
         } else if (block instanceof Block.Grid grid) {
-            grid(grid);
+            new GridMarkup(form, out, this).write(grid);
         } else if (block instanceof Block.Weeks weeks) {
             new WeeksMarkup(form, out).write(weeks, this);
         } else if (block instanceof Block.Downloads downloads) {
@@ -137,42 +137,6 @@ final class BlockMarkup {
         out.close();
     }
 
-    /** On a narrow screen a row becomes a list, and each cell says its column's name. */
-    private void grid(Block.Grid grid) {
-        boolean wide = grid.header().size() > 3;
-        out.open("table", "class", (wide ? "wide" : "narrow") + system(grid)).open("caption");
-        text(grid.caption());
-        out.close().open("thead").open("tr");
-        for (List<Run> cell : grid.header()) {
-            out.open("th", "scope", "col");
-            runs(cell);
-            out.close();
-        }
-        out.close().close().open("tbody");
-        for (List<List<Run>> row : grid.rows()) {
-            out.open("tr");
-            for (int i = 0; i < row.size(); i++) {
-                if (wide) {
-                    out.open("td", "data-column", words(grid.header().get(i))).open("div");
-                    runs(row.get(i));
-                    out.close().close();
-                } else {
-                    out.open("td");
-                    runs(row.get(i));
-                    out.close();
-                }
-            }
-            out.close().line();
-        }
-        out.close().close();
-    }
-
-    /** A table of temperatures names their unit in its corner. */
-    private static String system(Block.Grid grid) {
-        String corner = words(grid.header().get(0));
-        return corner.equals("°C") ? " in-m" : corner.equals("°F") ? " in-c" : "";
-    }
-
     void facts(List<Block.Fact> facts) {
         out.open("dl");
         for (Block.Fact fact : facts) {
@@ -210,7 +174,7 @@ final class BlockMarkup {
         out.close().close();
     }
 
-    private static String words(List<Run> runs) {
+    static String words(List<Run> runs) {
         StringBuilder words = new StringBuilder();
         runs.forEach(run -> words.append(run.text()));
         return words.toString();

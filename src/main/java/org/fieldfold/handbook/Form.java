@@ -30,6 +30,14 @@ interface Form {
     /** How a script puts the drawing of a figure on a page: a class of the style sheet, or a file. */
     Optional<String> drawn(String figure);
 
+    /**
+     * The class of the style sheet that puts a column's name in front of a cell on a narrow screen; empty where the
+     * cell carries the name itself.
+     */
+    default Optional<String> column(String name) {
+        return Optional.empty();
+    }
+
     /** Whether tier 3 waits behind its caution until a box is ticked; elsewhere the caution stands first. */
     boolean gated();
 

@@ -72,7 +72,7 @@ public final class Handbook {
         body.close().line();
         pages.bar(body, Page.Kind.START);
         String script = script(base, form);
-        String style = Sheet.read(SHEET) + Sheet.read("tools.css") + Sheet.read("screens.css") + drawings.style();
+        String style = Sheet.read(SHEET) + Sheet.read("tools.css") + Sheet.read("screens.css") + form.style();
         return new HandbookFile(file(book.language()),
                 frame.inline(title(), style, script, body.toString()));
     }

@@ -1,15 +1,18 @@
 package org.fieldfold.handbook;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.fieldfold.manuscript.Page;
 
 /**
  * The handbook in one file. Each drawing stands once in the style sheet, however often it is shown: tiles,
- * look-alikes and plates share it.
+ * look-alikes and plates share it. So does the name of a column, which hundreds of cells show on a narrow screen.
  */
 final class OneFile implements Form {
     private final Addresses addresses;
     private final Drawings drawings;
+    private final Map<String, String> columns = new LinkedHashMap<>();
 
     OneFile(Addresses addresses, Drawings drawings) {
         this.addresses = addresses;
@@ -52,6 +55,33 @@ final class OneFile implements Form {
     @Override
     public Optional<String> drawn(String figure) {
         return drawings.find(figure).map(Drawing::name);
+    }
+
+    @Override
+    public Optional<String> column(String name) {
+        return Optional.of(columns.computeIfAbsent(name, first -> "c" + columns.size()));
+    }
+
+    /** Style rules for what has been written so far. */
+    String style() {
+        StringBuilder rules = new StringBuilder(drawings.style());
+        rules.append("@media (max-width: 44rem) {\n");
+        columns.forEach((name, kind) -> rules.append(".wide .").append(kind).append("::before{content:\"")
+                .append(escaped(name)).append("\"}\n"));
+        return rules.append("}\n").toString();
+    }
+
+    /** As it may stand between double quotes in a style sheet (CSS Syntax 3, 4.3.7): all but letters by number. */
+    private static String escaped(String text) {
+        StringBuilder escaped = new StringBuilder();
+        Markup.allowed(text).codePoints().forEach(sign -> {
+            if (Character.isLetterOrDigit(sign) || sign == ' ') {
+                escaped.appendCodePoint(sign);
+            } else {
+                escaped.append('\\').append(Integer.toHexString(sign)).append(' ');
+            }
+        });
+        return escaped.toString();
     }
 
     @Override

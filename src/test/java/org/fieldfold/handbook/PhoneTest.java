@@ -182,7 +182,7 @@ class PhoneTest {
         phone.touch(phone.find(page + ".plus"));
         List<String> ways = phone.all(page + ".after .way").stream().map(way -> way.getText()).toList();
         assertTrue(ways.get(0).startsWith("1 Cultural"), ways.toString());
-        assertTrue(ways.get(ways.size() - 1).contains("read its caution first"), ways.toString());
+        assertTrue(ways.get(ways.size() - 1).endsWith("Read its caution first."), ways.toString());
         touch(page + ".after .way", "1 Cultural");
         assertTrue(phone.find(page + ".tier1").isDisplayed());
         assertFalse(phone.find(page + ".tier3 .measures").isDisplayed());
