@@ -66,7 +66,7 @@ final class Facts {
                 walk(placed, list.get(i), with(path, i), visitor);
             }
         } else if (value instanceof Record fact) {
-            for (RecordComponent component : fact.getClass().getRecordComponents()) {
+            for (RecordComponent component : Keys.components(fact)) {
                 walk(placed, Keys.value(fact, component), with(path, Keys.of(component)), visitor);
             }
         }

@@ -6,10 +6,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.source.Finding;
 
@@ -97,11 +95,11 @@ public final class Rulebook {
 
     /** Every finding of every rule, sorted by file and position. */
     public static List<Finding> check(ContentBase base, LocalDate asOf) {
-        List<Finding> findings = new ArrayList<>();
-        Consumer<Finding> found = findings::add;
-        RULES.forEach(rule -> rule.check(base, asOf, found));
-        Collections.sort(findings);
-        return List.copyOf(findings);
+        return RULES.parallelStream().flatMap(rule -> {
+            List<Finding> found = new ArrayList<>();
+            rule.check(base, asOf, found::add);
+            return found.stream();
+        }).sorted().toList();
     }
 
     /**

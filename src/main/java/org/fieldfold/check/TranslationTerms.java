@@ -1,6 +1,7 @@
 package org.fieldfold.check;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -29,19 +30,31 @@ final class TranslationTerms implements TranslationRule {
             if (pair.state() == Matching.State.CURRENT) {
                 String said = pair.passage().orElseThrow().words().orElseThrow().markdown()
                         .replaceAll("\\s+", " ");
-                String base = pair.text().words().replaceAll("\\s+", " ");
-                translation.glossary().forEach(term -> check(term.words(), pair, base, said, found));
+                Folded inBase = Folded.of(pair.text().words().replaceAll("\\s+", " "));
+                Folded inText = Folded.of(said);
+                translation.glossary().forEach(term -> check(term.words(), pair, inBase, inText, found));
             }
         }
     }
 
-    private void check(GlossaryTerm term, Matching.Pair pair, String base, String said,
+    /** A text, and the same without capitals, in which a word that is not there is quickly not found. */
+    private record Folded(String text, String folded) {
+        static Folded of(String text) {
+            return new Folded(text, text.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT));
+        }
+
+        boolean mayHave(String word) {
+            return folded.contains(word.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT));
+        }
+    }
+
+    private void check(GlossaryTerm term, Matching.Pair pair, Folded base, Folded said,
             Consumer<Finding> found) {
         List<String> right = Stream.concat(Stream.of(term.term()), term.forms().stream()).toList();
         if (has(base, term.base()).isPresent() && has(said, right).isEmpty()) {
             found.accept(Finding.warning(pair.passage().orElseThrow().place(), id(), "expected '"
                     + term.term() + "' for '" + has(base, term.base()).get() + "', found none in “"
-                    + Words.cut(said) + "”", "use the word of the glossary, or give it this form there"));
+                    + Words.cut(said.text()) + "”", "use the word of the glossary, or give it this form there"));
         }
         has(said, term.avoid()).ifPresent(wrong -> found.accept(Finding.warning(
                 pair.passage().orElseThrow().place(), id(), "expected '" + term.term() + "', found '" + wrong
@@ -49,9 +62,9 @@ final class TranslationTerms implements TranslationRule {
     }
 
     /** The first of some words that stands in a text as a whole word, whatever its capitals. */
-    private Optional<String> has(String text, List<String> words) {
-        return words.stream().filter(word -> whole.computeIfAbsent(word, TranslationTerms::wholeWord)
-                .matcher(text).find()).findFirst();
+    private Optional<String> has(Folded text, List<String> words) {
+        return words.stream().filter(text::mayHave).filter(word -> whole.computeIfAbsent(word, TranslationTerms::wholeWord)
+                .matcher(text.text()).find()).findFirst();
     }
 
     private static Pattern wholeWord(String word) {

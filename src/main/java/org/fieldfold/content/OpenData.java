@@ -124,7 +124,7 @@ public final class OpenData {
         if (facts instanceof Control control) {
             json.writeNumberProperty("tier", control.tier());
         }
-        for (RecordComponent component : facts.getClass().getRecordComponents()) {
+        for (RecordComponent component : Keys.components(facts)) {
             Object value = Keys.value(facts, component);
             boolean absent = value instanceof Optional<?> optional && optional.isEmpty()
                     || value instanceof Collection<?> list && list.isEmpty()

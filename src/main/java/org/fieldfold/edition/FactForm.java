@@ -107,7 +107,7 @@ final class FactForm {
         if (facts instanceof Control control) {
             group.put("tier", Fact.word(control.tier()));
         }
-        for (RecordComponent component : facts.getClass().getRecordComponents()) {
+        for (RecordComponent component : Keys.components(facts)) {
             of(Keys.value(facts, component)).ifPresent(fact ->
                     group.put(Keys.of(component), fact));
         }

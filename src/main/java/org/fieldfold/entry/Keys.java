@@ -2,6 +2,7 @@ package org.fieldfold.entry;
 
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -9,12 +10,35 @@ import java.util.Locale;
  * translations, comparing editions, open data.
  */
 public final class Keys {
+    /** Java makes them anew whenever it is asked, which is dear: every walk over a base asks for them at each record. */
+    private static final ClassValue<List<RecordComponent>> COMPONENTS = new ClassValue<>() {
+        @Override
+        protected List<RecordComponent> computeValue(Class<?> type) {
+            return List.of(type.getRecordComponents());
+        }
+    };
+
     private Keys() {
+    }
+
+    /** The components of a record, in their order. */
+    public static List<RecordComponent> components(Record fact) {
+        return COMPONENTS.get(fact.getClass());
     }
 
     /** {@code lookAlikes} as {@code look-alikes}. */
     public static String of(RecordComponent component) {
-        return component.getName().replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT);
+        String name = component.getName();
+        StringBuilder key = new StringBuilder(name.length() + 4);
+        for (int i = 0; i < name.length(); i++) {
+            char letter = name.charAt(i);
+            if (letter >= 'A' && letter <= 'Z') {
+                key.append('-').append((char) (letter + ('a' - 'A')));
+            } else {
+                key.append(letter);
+            }
+        }
+        return key.toString();
     }
 
     /** What a component holds. */

@@ -103,20 +103,20 @@ final class TextWalk {
     }
 
     private static Optional<String> named(Object item, String key) {
-        return item instanceof Record fact ? Stream.of(fact.getClass().getRecordComponents())
+        return item instanceof Record fact ? Keys.components(fact).stream()
                 .filter(component -> component.getName().equals(key)).findFirst()
                 .map(component -> Keys.value(fact, component))
                 .map(value -> value.toString().toLowerCase(Locale.ROOT)) : Optional.empty();
     }
 
     private Record rebuilt(Record fact, Place place) {
-        RecordComponent[] components = fact.getClass().getRecordComponents();
-        Object[] values = new Object[components.length];
-        for (int i = 0; i < components.length; i++) {
-            Object value = Keys.value(fact, components[i]);
-            Translated mark = components[i].getAnnotation(Translated.class);
+        List<RecordComponent> components = Keys.components(fact);
+        Object[] values = new Object[components.size()];
+        for (int i = 0; i < values.length; i++) {
+            Object value = Keys.value(fact, components.get(i));
+            Translated mark = components.get(i).getAnnotation(Translated.class);
             // the note of a figure is its file
-            Place inside = fact instanceof Figure ? place : place.then(Keys.of(components[i]));
+            Place inside = fact instanceof Figure ? place : place.then(Keys.of(components.get(i)));
             values[i] = mark == null ? walk(value, inside) : words(value, inside, mark.optional());
         }
         return built(fact.getClass(), values);
@@ -125,7 +125,7 @@ final class TextWalk {
     /** The components of a record by name, in their order. */
     static Map<String, Object> components(Record fact) {
         Map<String, Object> values = new LinkedHashMap<>();
-        for (RecordComponent component : fact.getClass().getRecordComponents()) {
+        for (RecordComponent component : Keys.components(fact)) {
             values.put(component.getName(), Keys.value(fact, component));
         }
         return values;
