@@ -11,6 +11,7 @@ import org.fieldfold.entry.LookAlike;
 import org.fieldfold.entry.Names;
 import org.fieldfold.entry.PestEntry;
 import org.fieldfold.entry.Placed;
+import org.fieldfold.manuscript.CropFigures;
 import org.fieldfold.manuscript.Phrases;
 
 /** What the key to an entry goes by: crops, plant parts and signs, stages, look-alikes and friends. */
@@ -35,13 +36,17 @@ final class KeyFacts {
         return entries;
     }
 
-    /** What is called how, of all that {@link #entries} named. */
+    /** What is called how, of all that {@link #entries} named, and the drawing that stands for each crop. */
     Map<String, Object> names() {
         Map<String, Object> names = new LinkedHashMap<>();
         names.put("crop", crops);
         names.put("part", parts);
         names.put("sign", signs);
         names.put("stage", stages);
+        Map<String, String> pictures = new LinkedHashMap<>();
+        CropFigures.of(base).forEach((crop, figure) -> form.drawn(figure)
+                .ifPresent(drawn -> pictures.put(crop, drawn)));
+        names.put("pic", pictures);
         return names;
     }
 

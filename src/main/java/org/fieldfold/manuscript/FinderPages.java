@@ -3,16 +3,13 @@ package org.fieldfold.manuscript;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.fieldfold.entry.Crop;
 import org.fieldfold.entry.Damage;
 import org.fieldfold.entry.DamageSign;
-import org.fieldfold.entry.Figure;
 import org.fieldfold.entry.PestEntry;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.PlantPart;
@@ -114,16 +111,12 @@ final class FinderPages {
 
     private Page crops() {
         List<Block.Tile> tiles = new ArrayList<>();
-        Set<String> taken = new HashSet<>();
+        Map<String, String> figures = CropFigures.of(register.base());
         for (Placed<Crop> placed : register.base().crops().values()) {
             Crop crop = placed.value();
             List<PestEntry> entries = register.pestsOf(crop.id());
-            List<String> figures = entries.stream()
-                    .flatMap(pest -> register.figure(pest.id(), Optional.empty()).stream()).map(Figure::id)
-                    .toList();
-            Optional<String> figure = figures.stream().filter(taken::add).findFirst()
-                    .or(() -> figures.stream().findFirst());
-            tiles.add(new Block.Tile(Places.to(Places.crop(crop.id())), figure, crop.name(),
+            tiles.add(new Block.Tile(Places.to(Places.crop(crop.id())),
+                    Optional.ofNullable(figures.get(crop.id())), crop.name(),
                     List.of(Run.plain(register.phrases().count("book.entries", entries.size(),
                             entries.size())))));
         }

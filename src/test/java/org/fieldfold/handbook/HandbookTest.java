@@ -155,6 +155,15 @@ class HandbookTest {
         assertTrue(cells.get(1).getTextContent().startsWith("25 adults"), cells.get(1).getTextContent());
     }
 
+    /** A thumb goes by the drawing: two crops with the same would be taken for each other. */
+    @Test
+    void noTwoCropsShareADrawing() {
+        List<String> drawings = Html.classed(page("crops"), "frame").stream()
+                .map(frame -> frame.getAttribute("class")).toList();
+        assertEquals(Shipped.BASE.crops().size(), drawings.size());
+        assertEquals(drawings.size(), Set.copyOf(drawings).size(), drawings.toString());
+    }
+
     @Test
     void friendsStandInFrontOfAnyControl() {
         for (Placed<PestEntry> placed : Shipped.BASE.pests().values()) {

@@ -157,6 +157,8 @@ class PhoneTest {
     @Test
     void holesInCabbageLeadToACountADecisionAndTheFirstTier() {
         phone.go(one, "#look");
+        assertEquals(phone.run("return [...document.querySelectorAll('#crops .frame')].map(one => one.className)"),
+                phone.run("return [...document.querySelectorAll('.key .frame')].map(one => one.className)"));
         touch(".key button", "Cabbage");
         touch(".key button", "Leaf");
         touch(".key button", "holes");

@@ -62,9 +62,13 @@ function addKey() {
     function options() {
         const left = matching(facts.seen, chosen);
         if (chosen.length === 0) {
-            return distinct([].concat.apply([], left.map(function (entry) { return entry.crops; }))).map(function (crop) {
+            // in the order of the page of crops, and with its drawings
+            const grown = [].concat.apply([], left.map(function (entry) { return entry.crops; }));
+            return distinct(Object.keys(facts.names.pic).concat(grown)).filter(function (crop) {
+                return grown.indexOf(crop) >= 0;
+            }).map(function (crop) {
                 const of = matching(facts.seen, [crop]);
-                return tile(facts.names.crop[crop], of[0].pic, many(of.length), crop);
+                return tile(facts.names.crop[crop], facts.names.pic[crop] || of[0].pic, many(of.length), crop);
             });
         }
         if (chosen.length === 1) {
