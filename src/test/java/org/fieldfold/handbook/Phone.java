@@ -87,6 +87,23 @@ final class Phone implements AutoCloseable {
         driver.get(file.toUri() + fragment);
     }
 
+    /** Opens a page as on the first of February 2028, by the telephone's own clock. */
+    void goLater(Path file, String fragment) {
+        Object script = tell("Page.addScriptToEvaluateOnNewDocument", Map.of("source", """
+                (function () {
+                    const Real = Date, day = new Real(2028, 1, 1, 12).getTime();
+                    window.Date = class extends Real {
+                        constructor(...a) { if (a.length) { super(...a); } else { super(day); } }
+                        static now() { return day; }
+                    };
+                })()""")).get("identifier");
+        try {
+            go(file, fragment);
+        } finally {
+            tell("Page.removeScriptToEvaluateOnNewDocument", Map.of("identifier", script));
+        }
+    }
+
     /** Goes to a place in a file, which is opened only where it is not open already. */
     void at(Path file, String fragment) {
         if (String.valueOf(driver.getCurrentUrl()).startsWith(file.toUri().toString())) {

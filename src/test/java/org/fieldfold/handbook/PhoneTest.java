@@ -241,20 +241,12 @@ class PhoneTest {
 
     @Test
     void pastItsDayEveryPageSaysSoAndHidesNothing() {
-        Object script = phone.tell("Page.addScriptToEvaluateOnNewDocument", Map.of("source",
-                "(function(){const Real=Date,day=new Real(2028,1,1,12).getTime();window.Date=class extends Real{"
-                + "constructor(...a){if(a.length){super(...a)}else{super(day)}}static now(){return day}}})()"))
-                .get("identifier");
-        try {
-            phone.go(one, "#leek-moth");
-            assertEquals(phone.all(".page").size(), phone.all(".page > .expired").size());
-            String said = phone.text("#leek-moth .expired");
-            assertTrue(said.contains("held until January 31, 2028") && said.contains("555-"), said);
-            assertTrue(phone.find("#leek-moth .title").isDisplayed());
-            assertTrue(phone.all("#leek-moth .tier").size() > 0);
-        } finally {
-            phone.tell("Page.removeScriptToEvaluateOnNewDocument", Map.of("identifier", script));
-        }
+        phone.goLater(one, "#leek-moth");
+        assertEquals(phone.all(".page").size(), phone.all(".page > .expired").size());
+        String said = phone.text("#leek-moth .expired");
+        assertTrue(said.contains("held until January 31, 2028") && said.contains("555-"), said);
+        assertTrue(phone.find("#leek-moth .title").isDisplayed());
+        assertTrue(phone.all("#leek-moth .tier").size() > 0);
         phone.go(one, "#leek-moth");
         assertEquals(0, phone.all(".expired").size());
     }
