@@ -80,8 +80,10 @@ final class PackRoom {
             phrases.under("").values().forEach(this::spell);
         }
         IntStream.range(0x20, 0x7F).forEach(characters::add);
-        for (PrintRun run : runs) {
-            SetGuide set = run.set(run.generic());
+        List<SetGuide> sets = runs.parallelStream().map(run -> run.set(run.generic())).toList();
+        for (int i = 0; i < runs.size(); i++) {
+            PrintRun run = runs.get(i);
+            SetGuide set = sets.get(i);
             generic.put(run, set.findings());
             characters.addAll(run.job(set, FlipEdge.SHORT).characters());
         }
