@@ -9,14 +9,11 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.fieldfold.entry.Guide;
 import org.fieldfold.entry.Placed;
-import org.fieldfold.fold.PanelSlot;
 import org.fieldfold.manuscript.Manuscript;
 import org.fieldfold.manuscript.OfficePanel;
-import org.fieldfold.pdf.Press;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.Span;
 import org.fieldfold.typeset.SetGuide;
-import org.fieldfold.typeset.Setter;
 
 /**
  * Copies of a guide for offices that leave entries out or add notes: each set anew, as it shares no panels with
@@ -24,30 +21,33 @@ import org.fieldfold.typeset.Setter;
  * the office's own panel. Where the notes stand is remembered, and nothing else.
  */
 final class ChangedCopies {
-    private final Press press;
+    private final PrintRoom room;
     private final Placed<Guide> guide;
     private final Function<OfficePanel, Manuscript> written;
+    private final Setting.Manner manner;
     private final Map<String, OfficePanel> placed = new ConcurrentHashMap<>();
 
-    ChangedCopies(Press press, Placed<Guide> guide, Function<OfficePanel, Manuscript> written) {
-        this.press = press;
+    ChangedCopies(PrintRoom room, Placed<Guide> guide, Function<OfficePanel, Manuscript> written,
+            Setting.Manner manner) {
+        this.room = room;
+        this.manner = manner;
         this.guide = guide;
         this.written = written;
     }
 
     /** An office whose notes stand where they have room. */
-    OfficePanel placed(OfficePanel office, List<PanelSlot> slots) {
+    OfficePanel placed(OfficePanel office) {
         String id = office.office().orElseThrow().id();
         OfficePanel known = placed.get(id);
         if (known == null) {
-            known = place(office, new Setter(press.metrics(), press.shapes()), slots);
+            known = place(office);
             placed.putIfAbsent(id, known);
         }
         return known;
     }
 
-    List<Finding> moved(OfficePanel office, List<PanelSlot> slots) {
-        return placed(office, slots).moved().stream().map(ChangedCopies::moved).toList();
+    List<Finding> moved(OfficePanel office) {
+        return placed(office).moved().stream().map(ChangedCopies::moved).toList();
     }
 
     SetGuide saying(List<Finding> moved, SetGuide set) {
@@ -56,15 +56,15 @@ final class ChangedCopies {
         return new SetGuide(set.panels(), set.document(), set.typeSize(), set.fit(), findings);
     }
 
-    private OfficePanel place(OfficePanel office, Setter setter, List<PanelSlot> slots) {
+    private OfficePanel place(OfficePanel office) {
         List<OfficePanel.Note> all = office.notesIn(guide.value());
         List<OfficePanel.Note> onPanels = new ArrayList<>();
         List<OfficePanel.Note> moved = new ArrayList<>();
         if (!all.isEmpty()) {
-            SetGuide without = setter.set(written.apply(office.noting(List.of(), List.of())), slots);
+            Look without = look(office.noting(List.of(), List.of()));
             for (OfficePanel.Note note : all) {
                 onPanels.add(note);
-                SetGuide with = setter.set(written.apply(office.noting(onPanels, List.of())), slots);
+                Look with = look(office.noting(onPanels, List.of()));
                 if (!without.findings().containsAll(with.findings())
                         || !shortened(without).containsAll(shortened(with))) {
                     onPanels.remove(note);
@@ -75,8 +75,12 @@ final class ChangedCopies {
         return office.noting(onPanels, moved);
     }
 
+    private Look look(OfficePanel office) {
+        return room.trial(new Setting(written.apply(office), manner));
+    }
+
     /** What is not said in full, or not at all, for want of room. */
-    private static Set<Span> shortened(SetGuide set) {
+    private static Set<Span> shortened(Look set) {
         Set<Span> shortened = new HashSet<>();
         set.fit().forEach(panel -> panel.forms().stream().filter(SetGuide.Form::brief)
                 .forEach(form -> shortened.add(form.origin())));

@@ -143,8 +143,9 @@ public final class Compiler {
                 Comparison.of("edition " + last.year(), last.facts(), "edition " + edition.year(),
                         Snapshot.of(base)));
         News news = News.of(changes);
+        Tongues tongues = new Tongues(base);
         Kept kept = kept(request, base, checked.ledgers());
-        SetGuides guides = SetGuides.of(base, news, request.proof(), kept);
+        SetGuides guides = SetGuides.of(tongues, news, request.proof(), kept);
         List<Finding> findings = sorted(checked.findings(), guides.findings());
         if (!request.proof() && hasError(findings)) {
             return refused(findings, guides.fit());
@@ -153,7 +154,8 @@ public final class Compiler {
         try (OutputFolder folder = OutputFolder.open(request.out(), String.valueOf(edition.year()))) {
             progress.accept("printing guides and writing the handbook");
             CompletableFuture<Pages> pages = CompletableFuture.supplyAsync(
-                    () -> Pages.of(base, checked.ledgers(), changes, findings, guides.fit(), request.proof()));
+                    () -> Pages.of(tongues, checked.ledgers(), changes, findings, guides.fit(),
+                            request.proof(), kept));
             guides.print(folder);
             pages.join().write(folder);
             List<Finding> rewritten = Reissue.bytes(base, checked.ledgers(), folder.files(), request.proof());

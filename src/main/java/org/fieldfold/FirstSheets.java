@@ -19,7 +19,7 @@ import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.pdf.Press;
 import org.fieldfold.pdf.PrintJob;
 import org.fieldfold.pdf.SheetWords;
-import org.fieldfold.translation.TranslatedBase;
+import org.fieldfold.prose.Run;
 import org.fieldfold.typeset.PrintMeFirst;
 
 /** The sheets that are printed before the guides: for every paper, and for every office on its own. */
@@ -28,24 +28,26 @@ final class FirstSheets {
     private final PrintRoom room;
     private final Optional<String> proof;
     private final Phrases phrases;
+    private final List<Run> foot;
 
     private FirstSheets(ContentBase base, PrintRoom room, boolean proof, Phrases phrases) {
         this.base = base;
         this.room = room;
         this.phrases = phrases;
+        this.foot = new GuideWriter(base, phrases).foot();
         this.proof = proof ? Optional.of(phrases.say("proof")) : Optional.empty();
     }
 
-    static List<Form> all(ContentBase base, PrintRoom room, boolean proof) {
+    static List<Form> all(Tongues tongues, PrintRoom room, boolean proof) {
         List<Form> sheets = new ArrayList<>();
-        base.edition().value().languages().forEach(language -> sheets.addAll(in(language, base, room, proof)));
+        tongues.languages().forEach(language -> sheets.addAll(in(language, tongues, room, proof)));
         return sheets;
     }
 
     /** The generic ones in a language, and those of the offices that read it first. */
-    static List<Form> in(String language, ContentBase base, PrintRoom room, boolean proof) {
+    static List<Form> in(String language, Tongues tongues, PrintRoom room, boolean proof) {
         List<Form> sheets = new ArrayList<>();
-        ContentBase said = TranslatedBase.in(base, language);
+        ContentBase said = tongues.in(language);
         FirstSheets first = new FirstSheets(said, room, proof, Phrases.in(language));
         OfficePanel publisher = OfficePanel.generic(said.edition());
         for (Paper paper : papers(said.edition().value().papers())) {
@@ -53,7 +55,7 @@ final class FirstSheets {
                     paper, FlipEdge.SHORT, false));
         }
         for (Placed<Office> office : said.offices().values()) {
-            if (firstOf(office.value(), base.edition().value().languages()).equals(language)) {
+            if (firstOf(office.value(), tongues.languages()).equals(language)) {
                 sheets.addAll(first.of(office, "offices/" + office.value().id() + "/"));
             }
         }
@@ -100,7 +102,7 @@ final class FirstSheets {
         Edition edition = base.edition().value();
         Manuscript manuscript = new Manuscript("print-me-first", phrases.say("first.title"),
                 phrases.language(), edition.year(), phrases.date(edition.validUntil()), proof,
-                new GuideWriter(base, phrases).foot(), "#000000", new Manuscript.TypeRange(11, 11),
+                foot, "#000000", new Manuscript.TypeRange(11, 11),
                 List.of());
         Setting setting = new Setting(manuscript, new Setting.Manner.First(sheet,
                 office.name() + " · " + office.contact().phone(), own, office.origin()));

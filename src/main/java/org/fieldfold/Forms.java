@@ -28,7 +28,6 @@ import org.fieldfold.pdf.PrintJob;
 import org.fieldfold.pdf.SheetWords;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.Severity;
-import org.fieldfold.translation.TranslatedBase;
 
 /** What a guide is printed as besides the pocket foldout: in large type, and as a poster. */
 final class Forms {
@@ -44,26 +43,27 @@ final class Forms {
 
     /** All forms of all guides, in all languages, on all papers. */
     static List<Form> all(ContentBase base, Press press, boolean proof) {
-        return all(base, new PrintRoom(press, Kept.nothing()), proof);
+        return all(new Tongues(base), new PrintRoom(press, Kept.nothing()), proof);
     }
 
     /** The same; what an earlier build knows of them is not found out again. */
-    static List<Form> all(ContentBase base, PrintRoom room, boolean proof) {
-        Edition edition = base.edition().value();
+    static List<Form> all(Tongues tongues, PrintRoom room, boolean proof) {
+        Edition edition = tongues.base().edition().value();
         List<Supplier<List<Form>>> work = new ArrayList<>();
         for (String language : edition.languages()) {
             Phrases phrases = Phrases.in(language);
-            ContentBase said = TranslatedBase.in(base, language);
+            ContentBase said = tongues.in(language);
             Forms forms = new Forms(said, room, proof);
             for (Placed<Guide> guide : said.guides().values()) {
                 List<String> wanted = guide.value().papers();
                 List<String> papers = wanted.isEmpty() ? edition.papers() : wanted;
+                Texts texts = forms.texts(guide, phrases);
                 for (String paper : papers.stream().filter(PAPERS::contains).toList()) {
-                    work.add(() -> forms.of(guide, phrases, paper));
+                    work.add(() -> forms.of(guide, texts, phrases, paper));
                 }
             }
         }
-        return Stream.concat(FirstSheets.all(base, room, proof).stream(),
+        return Stream.concat(FirstSheets.all(tongues, room, proof).stream(),
                 work.parallelStream().map(Supplier::get).flatMap(List::stream)).toList();
     }
 
@@ -79,11 +79,23 @@ final class Forms {
 
     /** All forms of a guide in a language on a paper. */
     List<Form> of(Placed<Guide> guide, Phrases phrases, String paper) {
-        Manuscript pocket = new GuideWriter(base, phrases).write(guide, OfficePanel.generic(base.edition()),
-                proof);
-        Form large = largePrint(LargePrint.of(pocket, phrases), phrases, paper);
-        Form poster = poster(new PosterWriter(base, phrases).write(pocket, guide,
-                OfficePanel.generic(base.edition())), phrases, paper);
+        return of(guide, texts(guide, phrases), phrases, paper);
+    }
+
+    /** What is said on all papers. */
+    private record Texts(Manuscript large, Manuscript poster) {
+    }
+
+    private Texts texts(Placed<Guide> guide, Phrases phrases) {
+        OfficePanel publisher = OfficePanel.generic(base.edition());
+        Manuscript pocket = new GuideWriter(base, phrases).write(guide, publisher, proof);
+        return new Texts(LargePrint.of(pocket, phrases),
+                new PosterWriter(base, phrases).write(pocket, guide, publisher));
+    }
+
+    private List<Form> of(Placed<Guide> guide, Texts texts, Phrases phrases, String paper) {
+        Form large = largePrint(texts.large(), phrases, paper);
+        Form poster = poster(texts.poster(), phrases, paper);
         boolean whole = poster.findings().stream().noneMatch(finding -> finding.severity() == Severity.ERROR);
         return whole ? List.of(large, poster) : List.of(large.without(noPoster(guide, paper)));
     }

@@ -23,6 +23,7 @@ import org.fieldfold.handbook.NumbersPage;
 import org.fieldfold.handbook.ReadingPage;
 import org.fieldfold.handbook.ReviewPage;
 import org.fieldfold.handbook.WorklistPage;
+import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.News;
 import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.output.OutputFolder;
@@ -30,7 +31,6 @@ import org.fieldfold.report.FitReport;
 import org.fieldfold.report.FitRow;
 import org.fieldfold.report.Reading;
 import org.fieldfold.source.Finding;
-import org.fieldfold.translation.TranslatedBase;
 
 /** What is opened on a screen: the handbook in both forms, the review, and the base as open data. */
 final class Pages {
@@ -40,17 +40,18 @@ final class Pages {
     }
 
     /** Writes every page; touches no file, so that it may be done while guides are printed. */
-    static Pages of(ContentBase base, Ledgers ledgers, Optional<Comparison> changes,
-            List<Finding> findings, List<FitRow> fit, boolean proof) {
+    static Pages of(Tongues tongues, Ledgers ledgers, Optional<Comparison> changes,
+            List<Finding> findings, List<FitRow> fit, boolean proof, Kept kept) {
+        ContentBase base = tongues.base();
         Pages pages = new Pages();
         List<Reading> reading = new ArrayList<>();
-        for (String language : base.edition().value().languages()) {
-            ContentBase said = TranslatedBase.in(base, language);
+        for (String language : tongues.languages()) {
+            ContentBase said = tongues.in(language);
             reading.add(PlainLanguage.of(said, language));
             Phrases phrases = Phrases.in(language);
             Calendars calendars = new Calendars(said);
             pages.byPath.putAll(OfficeCalendars.in(said, calendars, phrases));
-            for (HandbookFile file : Handbook.write(said, phrases, News.of(changes), proof)) {
+            for (HandbookFile file : Handbook.write(said, phrases, News.of(changes), proof, kept)) {
                 pages.byPath.put(file.path(), file.bytes());
             }
         }
@@ -64,7 +65,8 @@ final class Pages {
         pages.byPath.put("review/figures.html", FiguresPage.write(base, proof));
         pages.byPath.put("review/weeks.html", CalendarReviewPage.write(base, proof));
         pages.byPath.put("data/entries.json", OpenData.of(base).getBytes(StandardCharsets.UTF_8));
-        pages.byPath.put("data/schema.json", ContentSchema.ofBase().getBytes(StandardCharsets.UTF_8));
+        pages.byPath.put("data/schema.json", kept.bytes(kept.key("schema"),
+                () -> ContentSchema.ofBase().getBytes(StandardCharsets.UTF_8)));
         return pages;
     }
 

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentSkipListSet;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Figure;
 import org.fieldfold.entry.Placed;
@@ -29,6 +30,14 @@ final class PrintRoom {
     /** What stands in many sheets as the very same object. */
     static final Set<Class<?>> SHARED = Set.of(Manuscript.class, Section.class, Imposition.class, Page.class);
 
+    /**
+     * Every sheet carries these, so that a sign which one text has gained changes no other sheet: what stands on the
+     * keys of a keyboard, and the letters of the languages that ship.
+     */
+    private static final String USUAL = "áéíóúüñÁÉÍÓÚÜÑ¿¡–—‘’“”·°";
+    private static final int FIRST_KEY = 0x20;
+    private static final int LAST_KEY = 0x7E;
+
     private final Press press;
     private final Kept kept;
     private final Set<Integer> characters = new ConcurrentSkipListSet<>();
@@ -41,6 +50,8 @@ final class PrintRoom {
         this.press = press;
         this.firsts = new Setter(press.metrics(), press.shapes());
         this.kept = kept;
+        IntStream.rangeClosed(FIRST_KEY, LAST_KEY).forEach(characters::add);
+        USUAL.codePoints().forEach(characters::add);
     }
 
     static PrintRoom of(ContentBase base, Kept kept) {
@@ -86,6 +97,11 @@ final class PrintRoom {
         });
         characters.addAll(look.characters());
         return look;
+    }
+
+    /** How something would be set that may never be printed. */
+    Look trial(Setting setting) {
+        return kept.value(kept.key("trial", setting), Look.class, () -> Look.at(setting.set(press), Set.of()));
     }
 
     /** A sheet that shows what its manuscript does not name would be found again when that has changed. */

@@ -13,6 +13,7 @@ import org.fieldfold.fold.FoldException;
 import org.fieldfold.fold.Imposition;
 import org.fieldfold.fold.PanelSlot;
 import org.fieldfold.fold.Paper;
+import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.GuideWriter;
 import org.fieldfold.manuscript.Manuscript;
 import org.fieldfold.manuscript.OfficePanel;
@@ -47,24 +48,30 @@ final class PrintRun {
      * @param writer in that language; it remembers what the guides of a base have in common
      */
     private PrintRun(ContentBase base, Placed<Guide> guide, String language, String paper,
-            GuideWriter writer, boolean proof, Press press, Map<FlipEdge, Imposition> sheets) {
+            GuideWriter writer, boolean proof, PrintRoom room, Map<FlipEdge, Imposition> sheets) {
         this.base = base;
         this.guide = guide;
         this.language = language;
         this.paper = paper;
         this.writer = writer;
-        this.generic = writer.write(guide, OfficePanel.generic(base.edition()), proof);
+        this.generic = writer.generic(guide, proof);
         this.words = SheetWords.in(language);
-        this.press = press;
-        this.changed = new ChangedCopies(press, guide, this::manuscript);
+        this.press = room.press();
         this.sheets = sheets;
         this.manner = new Setting.Manner.Panels(slots(), Optional.empty());
+        this.changed = new ChangedCopies(room, guide, this::manuscript, manner);
         this.setter = new Setting(generic, manner).setter(press);
     }
 
     /** A proof is built although a finding stands at a sheet: what cannot be folded is left out of it. */
     static Optional<PrintRun> of(ContentBase base, Placed<Guide> guide, String language, String paper,
             GuideWriter writer, boolean proof, Press press) {
+        return of(base, guide, language, paper, writer, proof, new PrintRoom(press, Kept.nothing()));
+    }
+
+    /** The same; what an earlier build found out of its copies is not found out again. */
+    static Optional<PrintRun> of(ContentBase base, Placed<Guide> guide, String language, String paper,
+            GuideWriter writer, boolean proof, PrintRoom room) {
         try {
             Map<FlipEdge, Imposition> sheets = new EnumMap<>(FlipEdge.class);
             for (FlipEdge flip : FlipEdge.values()) {
@@ -72,7 +79,7 @@ final class PrintRun {
                         sheets.put(flip, Imposition.of(scheme, Paper.named(paper), flip)));
             }
             return sheets.isEmpty() ? Optional.empty()
-                    : Optional.of(new PrintRun(base, guide, language, paper, writer, proof, press,
+                    : Optional.of(new PrintRun(base, guide, language, paper, writer, proof, room,
                             sheets));
         } catch (FoldException | IllegalArgumentException unfit) {
             return Optional.empty();
@@ -138,7 +145,7 @@ final class PrintRun {
 
     /** What its panels are set from. */
     Setting setting(OfficePanel office) {
-        return new Setting(manuscript(changes(office) ? changed.placed(office, slots()) : office), manner);
+        return new Setting(manuscript(changes(office) ? changed.placed(office) : office), manner);
     }
 
     /** The same as {@link Setting#set}, what the copies have in common being set once. */
@@ -148,7 +155,7 @@ final class PrintRun {
 
     /** What is to be said of an office's notes that have no room where they belong. */
     List<Finding> moved(OfficePanel office) {
-        return changes(office) ? changed.moved(office, slots()) : List.of();
+        return changes(office) ? changed.moved(office) : List.of();
     }
 
     /** The file of a copy. */

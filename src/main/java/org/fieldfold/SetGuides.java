@@ -22,7 +22,6 @@ import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.output.OutputFolder;
 import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
-import org.fieldfold.translation.TranslatedBase;
 
 /**
  * All copies of all guides, generic and for offices. Each is set first, for what is to be said about it and
@@ -69,21 +68,22 @@ final class SetGuides {
     }
 
     /** Sets every copy of every guide, but for those of which enough is known. */
-    static SetGuides of(ContentBase base, News news, boolean proof, Kept kept) {
+    static SetGuides of(Tongues tongues, News news, boolean proof, Kept kept) {
+        ContentBase base = tongues.base();
         PrintRoom room = PrintRoom.of(base, kept);
         Edition edition = base.edition().value();
         List<PrintRun> runs = new ArrayList<>();
         Map<String, FitRows> rows = new HashMap<>();
         for (String language : edition.languages()) {
-            ContentBase said = TranslatedBase.in(base, language);
+            ContentBase said = tongues.in(language);
             rows.put(language, new FitRows(said));
             GuideWriter writer = new GuideWriter(said, Phrases.in(language), news);
             for (Placed<Guide> guide : said.guides().values()) {
                 papers(guide.value(), edition).forEach(paper ->
-                        PrintRun.of(said, guide, language, paper, writer, proof, room.press()).ifPresent(runs::add));
+                        PrintRun.of(said, guide, language, paper, writer, proof, room).ifPresent(runs::add));
             }
         }
-        return new SetGuides(room, runs, OfficeCopies.of(base, runs), Forms.all(base, room, proof), rows);
+        return new SetGuides(room, runs, OfficeCopies.of(base, runs), Forms.all(tongues, room, proof), rows);
     }
 
     static List<String> papers(Guide guide, Edition edition) {

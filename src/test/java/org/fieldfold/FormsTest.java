@@ -69,7 +69,7 @@ class FormsTest {
     /** The longer words, also while the edition does not speak them. */
     private static List<Form> spanish() {
         return base.edition().value().languages().contains("es") ? List.of()
-                : FirstSheets.in("es", base, new PrintRoom(press, Kept.nothing()), true);
+                : FirstSheets.in("es", new Tongues(base), new PrintRoom(press, Kept.nothing()), true);
     }
 
     private static List<Form> named(String form) {

@@ -50,7 +50,7 @@ class HouseTest {
         MAY_USE.put("typeset", List.of("source", "prose", "fold", "manuscript"));
         MAY_USE.put("pdf", List.of("fold", "manuscript", "typeset"));
         MAY_USE.put("handbook", List.of("source", "prose", "scouting", "entry", "calendar", "edition",
-                "manuscript", "report"));
+                "manuscript", "report", "kept"));
         MAY_USE.put("preview", List.of("typeset"));
         MAY_USE.put("pack", List.of("fold", "handbook"));
     }

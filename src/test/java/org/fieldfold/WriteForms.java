@@ -33,8 +33,8 @@ final class WriteForms {
             forms.addAll(new Forms(base, press, false).of(base.guides().get(arguments[i]), Phrases.in("en"),
                     "letter"));
         }
-        forms.addAll(FirstSheets.all(base, new PrintRoom(press, Kept.nothing()), false));
-        forms.addAll(FirstSheets.in("es", base, new PrintRoom(press, Kept.nothing()), true));
+        forms.addAll(FirstSheets.all(new Tongues(base), new PrintRoom(press, Kept.nothing()), false));
+        forms.addAll(FirstSheets.in("es", new Tongues(base), new PrintRoom(press, Kept.nothing()), true));
         Set<Integer> characters = new TreeSet<>();
         forms.forEach(form -> characters.addAll(form.job().characters()));
         press.freeze(characters);

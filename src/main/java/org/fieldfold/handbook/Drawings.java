@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Figure;
 import org.fieldfold.entry.Placed;
+import org.fieldfold.kept.Kept;
 
 /** The figures of a base under short names, in the order of their ids. */
 final class Drawings {
@@ -50,10 +51,18 @@ final class Drawings {
         return all;
     }
 
-    /** Style rules that put each drawing that is shown behind its name. */
-    String style() {
+    /** Style rules that put each drawing that is shown behind its name, made of nothing but these drawings. */
+    String style(Kept kept) {
+        List<Drawing> drawings = shown();
+        return kept.value(kept.key("style", drawings), Style.class, () -> new Style(style(drawings))).rules();
+    }
+
+    private record Style(String rules) {
+    }
+
+    private static String style(List<Drawing> drawings) {
         StringBuilder rules = new StringBuilder();
-        for (Drawing drawing : shown()) {
+        for (Drawing drawing : drawings) {
             rules.append('.').append(drawing.name()).append("{aspect-ratio:").append(drawing.width())
                     .append('/')
                     .append(drawing.height()).append(";background-image:url(\"").append(drawing.data())

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
+import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.Book;
 import org.fieldfold.manuscript.CalendarDownloads;
 import org.fieldfold.manuscript.HandbookWriter;
@@ -47,9 +48,14 @@ public final class Handbook {
 
     /** The same, with what is new since the last edition. */
     public static List<HandbookFile> write(ContentBase base, Phrases phrases, News news, boolean proof) {
+        return write(base, phrases, news, proof, Kept.nothing());
+    }
+
+    /** The same; what an earlier build made of the same drawings is taken from there. */
+    public static List<HandbookFile> write(ContentBase base, Phrases phrases, News news, boolean proof, Kept kept) {
         Handbook handbook = new Handbook(new HandbookWriter(base, phrases, news).write(proof), phrases,
                 base.edition().value().languages());
-        HandbookFile oneFile = handbook.oneFile(base, new Drawings(base));
+        HandbookFile oneFile = handbook.oneFile(base, new Drawings(base), kept);
         HandbookFile epub = handbook.epub(new Drawings(base), base.edition().value());
         List<HandbookFile> files = new ArrayList<>(List.of(oneFile));
         List<HandbookFile> folder = handbook.folder(base, new Drawings(base), List.of(oneFile, epub));
@@ -60,7 +66,7 @@ public final class Handbook {
         return List.copyOf(files);
     }
 
-    private HandbookFile oneFile(ContentBase base, Drawings drawings) {
+    private HandbookFile oneFile(ContentBase base, Drawings drawings, Kept kept) {
         OneFile form = new OneFile(addresses, drawings);
         PageMarkup pages = new PageMarkup(book, form, addresses, phrases, others);
         Markup body = new Markup();
@@ -72,7 +78,7 @@ public final class Handbook {
         body.close().line();
         pages.bar(body, Page.Kind.START);
         String script = script(base, form);
-        String style = Sheet.read(SHEET) + Sheet.read("tools.css") + Sheet.read("screens.css") + form.style();
+        String style = Sheet.read(SHEET) + Sheet.read("tools.css") + Sheet.read("screens.css") + form.style(kept);
         return new HandbookFile(file(book.language()),
                 frame.inline(title(), style, script, body.toString()));
     }

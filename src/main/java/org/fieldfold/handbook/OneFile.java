@@ -3,6 +3,7 @@ package org.fieldfold.handbook;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.Page;
 
 /**
@@ -63,8 +64,8 @@ final class OneFile implements Form {
     }
 
     /** Style rules for what has been written so far. */
-    String style() {
-        StringBuilder rules = new StringBuilder(drawings.style());
+    String style(Kept kept) {
+        StringBuilder rules = new StringBuilder(drawings.style(kept));
         rules.append("@media (max-width: 44rem) {\n");
         columns.forEach((name, kind) -> rules.append(".wide .").append(kind).append("::before{content:\"")
                 .append(escaped(name)).append("\"}\n"));

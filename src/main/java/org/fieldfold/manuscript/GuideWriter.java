@@ -40,6 +40,8 @@ public final class GuideWriter {
     private final Edition edition;
     /** By guide, its entries and station: offices that share a station share its days. */
     private final Map<String, Optional<Block>> weeks = new ConcurrentHashMap<>();
+    /** By guide: what is for everybody is the same on all papers. */
+    private final Map<String, Manuscript> generic = new ConcurrentHashMap<>();
     private final News news;
     private final Calendars calendars;
 
@@ -54,6 +56,12 @@ public final class GuideWriter {
         this.news = news;
         this.edition = base.edition().value();
         this.calendars = new Calendars(base);
+    }
+
+    /** The manuscript of a guide for everybody; it is written once. */
+    public Manuscript generic(Placed<Guide> guide, boolean proof) {
+        return generic.computeIfAbsent(guide.value().id() + "@" + proof, unseen ->
+                write(guide, OfficePanel.generic(base.edition()), proof));
     }
 
     /**
