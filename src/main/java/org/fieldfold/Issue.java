@@ -64,7 +64,9 @@ public final class Issue {
                             .collect(Collectors.joining(", "))
                     + ". 'fieldfold worklist' says why, 'fieldfold sign ID --by REVIEWER' signs");
         }
-        Compiler.Built built = Compiler.compile(request, checked, progress);
+        // what is frozen is made, not taken from an earlier build
+        Compiler.Built built = Compiler.compile(new Compiler.Request(request.content(), request.out(),
+                request.asOf(), request.proof()), checked, progress);
         if (built.folder().isEmpty()) {
             return new Issued(built, Optional.empty(), "", 0);
         }

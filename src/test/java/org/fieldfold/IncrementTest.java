@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -68,6 +69,27 @@ class IncrementTest {
         assertEquals(first.outputs(), second.outputs());
         assertEquals(first.findings(), second.findings());
         assertEquals(new Compiler.Work(0, first.work().made()), build().work(), "and kept again");
+    }
+
+    /** What is issued is made of its content alone, then and whenever it is built again. */
+    @Test
+    void anIssuedEditionTakesNothing() throws IOException, Editions.Refused {
+        Path sound = Path.of("src/test/resources/org/fieldfold/check/base");
+        Path own = folder.resolve("sound");
+        try (Stream<Path> files = Files.walk(sound)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Files.createDirectories(own.resolve(sound.relativize(file)).getParent());
+                Files.copy(file, own.resolve(sound.relativize(file)));
+            }
+        }
+        Compiler.Request request = new Compiler.Request(own, folder.resolve("out"), Optional.empty(), false, false);
+        Compiler.Built before = Compiler.compile(request, step -> { });
+        assertEquals(before.work().made(), Compiler.compile(request, step -> { }).work().taken());
+        Compiler.Built issued = Issue.edition(request, LocalDate.of(2027, 1, 14), step -> { }).built();
+        Compiler.Built again = Compiler.compile(request, step -> { });
+        assertEquals(0, issued.work().taken());
+        assertEquals(0, again.work().taken());
+        assertEquals(issued.outputs(), again.outputs());
     }
 
     private Compiler.Built build() throws IOException {
