@@ -23,7 +23,7 @@ import java.util.stream.Stream;
  * </pre>
  */
 public final class IncrementBenchmark {
-    private static final int ROUNDS = 3;
+    private static final int ROUNDS = Integer.getInteger("rounds", 3);
     private static final String CLASSES = Path.of("target/fieldfold.jar") + java.io.File.pathSeparator
             + Path.of("target/test-classes");
 
