@@ -63,7 +63,8 @@ public final class Compiler {
      *
      * @param asOf what staleness is measured against; empty for the edition's planned issue date
      * @param proof whether to build although errors stand, with PROOF on every page
-     * @param anew whether to make every file, instead of taking those that an earlier build made of the same things
+     * @param anew whether to make every file, instead of taking those that an earlier build made of the same
+     *     things
      */
     public record Request(Path content, Path out, Optional<LocalDate> asOf, boolean proof, boolean anew) {
         /** Makes every file. */
@@ -168,8 +169,8 @@ public final class Compiler {
             folder.write("manifest.json", manifest.json().getBytes(StandardCharsets.UTF_8));
             folder.publish();
             kept.tidy();
-            return new Built(Optional.of(folder.target()), folder.files(), List.copyOf(findings), guides.fit(),
-                    whereToLook(folder, edition.languages()), new Work(kept.made(), kept.taken()));
+            return new Built(Optional.of(folder.target()), folder.files(), List.copyOf(findings),
+                    guides.fit(), whereToLook(folder, edition.languages()), new Work(kept.made(), kept.taken()));
         }
     }
 

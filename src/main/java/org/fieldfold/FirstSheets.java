@@ -106,7 +106,8 @@ final class FirstSheets {
                 List.of());
         Setting setting = new Setting(manuscript, new Setting.Manner.First(sheet,
                 office.name() + " · " + office.contact().phone(), own, office.origin()));
-        return new Form(path, sheet.paper().id(), SheetOrder.of(setting, sheet, edition, PrintJob.Surround.FOLDS,
+        return new Form(path, sheet.paper().id(), SheetOrder.of(setting, sheet, edition,
+                PrintJob.Surround.FOLDS,
                 SheetWords.in(manuscript.language())), room);
     }
 }

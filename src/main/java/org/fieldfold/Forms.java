@@ -122,7 +122,8 @@ final class Forms {
 
     private Form form(Manuscript manuscript, String paper, String form, Imposition sheet,
             PrintJob.Surround around, Setting.Manner manner) {
-        SheetOrder order = SheetOrder.of(new Setting(manuscript, manner), sheet, base.edition().value(), around,
+        SheetOrder order = SheetOrder.of(new Setting(manuscript, manner), sheet, base.edition().value(),
+                around,
                 SheetWords.in(manuscript.language()));
         return new Form("foldouts/" + manuscript.id() + "." + manuscript.language() + "." + paper + "." + form
                 + ".pdf", paper + ", " + form.replace('-', ' '), order, room);

@@ -15,7 +15,8 @@ import org.fieldfold.typeset.SetGuide;
  */
 record Look(List<SetGuide.PanelFit> fit, List<Finding> findings, int sheets, String letters) {
     static Look at(Setting.Set set, Set<Integer> characters) {
-        return new Look(set.guide().fit(), set.guide().findings(), set.sheets(), new TreeSet<>(characters).stream()
+        return new Look(set.guide().fit(), set.guide().findings(), set.sheets(),
+                new TreeSet<>(characters).stream()
                 .map(Character::toString).collect(Collectors.joining()));
     }
 

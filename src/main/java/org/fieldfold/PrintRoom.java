@@ -31,8 +31,8 @@ final class PrintRoom {
     static final Set<Class<?>> SHARED = Set.of(Manuscript.class, Section.class, Imposition.class, Page.class);
 
     /**
-     * Every sheet carries these, so that a sign which one text has gained changes no other sheet: what stands on the
-     * keys of a keyboard, and the letters of the languages that ship.
+     * Every sheet carries these, so that a sign which one text has gained changes no other sheet: what stands
+     * on the keys of a keyboard, and the letters of the languages that ship.
      */
     private static final String USUAL = "áéíóúüñÁÉÍÓÚÜÑ¿¡–—‘’“”·°";
     private static final int FIRST_KEY = 0x20;
@@ -76,7 +76,8 @@ final class PrintRoom {
 
     /** Sets what is asked for. */
     Setting.Set set(Setting setting) {
-        return setting.manner() instanceof Setting.Manner.First ? setting.set(press, firsts) : setting.set(press);
+        return setting.manner() instanceof Setting.Manner.First ? setting.set(press, firsts)
+                : setting.set(press);
     }
 
     Press press() {
@@ -101,7 +102,8 @@ final class PrintRoom {
 
     /** How something would be set that may never be printed. */
     Look trial(Setting setting) {
-        return kept.value(kept.key("trial", setting), Look.class, () -> Look.at(setting.set(press), Set.of()));
+        return kept.value(kept.key("trial", setting), Look.class,
+                () -> Look.at(setting.set(press), Set.of()));
     }
 
     /** A sheet that shows what its manuscript does not name would be found again when that has changed. */
@@ -109,7 +111,8 @@ final class PrintRoom {
         job.guide().panels().stream().flatMap(panel -> panel.marks().stream()).forEach(mark -> {
             if (mark instanceof Mark.Drawing drawing && !key.named().contains(drawing.figure())
                     && !PrintMeFirst.isOwn(drawing.figure())) {
-                throw new IllegalStateException("figure " + drawing.figure() + " is on a sheet and not in its text");
+                throw new IllegalStateException("figure " + drawing.figure()
+                        + " is on a sheet and not in its text");
             }
         });
     }

@@ -164,7 +164,8 @@ final class PrintRun {
     }
 
     private SheetOrder order(Setting setting, FlipEdge flip) {
-        return SheetOrder.of(setting, sheets.get(flip), base.edition().value(), PrintJob.Surround.FOLDS, words);
+        return SheetOrder.of(setting, sheets.get(flip), base.edition().value(), PrintJob.Surround.FOLDS,
+                words);
     }
 
     /** Where its panels lie, in reading order. */

@@ -13,8 +13,9 @@ import org.fieldfold.typeset.SetGuide;
 import org.fieldfold.typeset.Setter;
 
 /**
- * What is to be set, and how: with the type and the figures of a press, all that set panels depend on. It is handed to
- * the setter whole, and hashed whole, so that what is found under its hash was made of nothing else.
+ * What is to be set, and how: with the type and the figures of a press, all that set panels depend on. It is
+ * handed to the setter whole, and hashed whole, so that what is found under its hash was made of nothing
+ * else.
  */
 record Setting(Manuscript manuscript, Manner manner) {
     /** Onto what, and by which of the ways of setting. */
@@ -66,7 +67,8 @@ record Setting(Manuscript manuscript, Manner manner) {
             return new Set(gathered.guide(), gathered.sheets().sheets());
         }
         Manner.First first = (Manner.First) manner;
-        return new Set(setter.first(manuscript, Phrases.in(manuscript.language()), first.sheet(), first.office(),
+        return new Set(setter.first(manuscript, Phrases.in(manuscript.language()), first.sheet(),
+                first.office(),
                 first.own(), first.origin()), 1);
     }
 }

@@ -9,8 +9,8 @@ import org.fieldfold.pdf.PrintJob;
 import org.fieldfold.pdf.SheetWords;
 
 /**
- * One file to be printed: with the press's figures and the characters that its type is cut to, all that the bytes of
- * the file depend on.
+ * One file to be printed: with the press's figures and the characters that its type is cut to, all that the
+ * bytes of the file depend on.
  *
  * @param sheet what its panels lie on
  */
@@ -24,7 +24,8 @@ record SheetOrder(Setting setting, Imposition sheet, String subject, String publ
 
     PrintJob job(Setting.Set set) {
         Manuscript manuscript = setting.manuscript();
-        return new PrintJob(manuscript.title(), subject, manuscript.language(), manuscript.year(), publisher, issued,
+        return new PrintJob(manuscript.title(), subject, manuscript.language(), manuscript.year(), publisher,
+                issued,
                 set.guide(), new Gathering(sheet, set.sheets()), around, words, manuscript.proof());
     }
 }

@@ -13,9 +13,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * What a build costs after one change, measured and not tested: CPU time of a fresh process from the packed jar, with
- * the quick compiler as {@code src/bin/fieldfold} asks for it, and how many sheets it made. The demo base, copied;
- * medians, smallest to largest.
+ * What a build costs after one change, measured and not tested: CPU time of a fresh process from the packed
+ * jar, with the quick compiler as {@code src/bin/fieldfold} asks for it, and how many sheets it made. The
+ * demo base, copied; medians, smallest to largest.
  *
  * <pre>
  * mvn -q package -DskipTests
@@ -48,12 +48,14 @@ public final class IncrementBenchmark {
         Path folder = Files.createTempDirectory("fieldfold-increment");
         Path content = folder.resolve("content");
         copy(Path.of("content"), content);
-        double clean = say("everything made", rounds(() -> run(classes, content, folder.resolve("clean"), "anew")), 0);
+        double clean = say("everything made", rounds(() -> run(classes, content, folder.resolve("clean"),
+                "anew")), 0);
         run(classes, content, folder.resolve("first"), "kept");
         for (Edit edit : List.of(new Edit("nothing changed", "", "", ""),
                 new Edit("one pest's text", "pests/onion-thrips.yaml", "Slim splinter, yellow to brown",
                         "Slim splinter, yellow or brown"),
-                new Edit("one material's waiting time", "active-ingredients.yaml", "phi-days: {from: 1, to: 7}",
+                new Edit("one material's waiting time", "active-ingredients.yaml",
+                "phi-days: {from: 1, to: 7}",
                         "phi-days: {from: 1, to: 8}"),
                 new Edit("one office's telephone", "offices/tarnfield.yaml", "555-0122", "555-0123"))) {
             say(edit.name(), rounds(() -> {
@@ -69,7 +71,8 @@ public final class IncrementBenchmark {
     }
 
     private static void build(Path content, Path out, boolean anew) throws IOException {
-        Compiler.Work work = Compiler.compile(new Compiler.Request(content, out, Optional.empty(), false, anew),
+        Compiler.Work work = Compiler.compile(new Compiler.Request(content, out, Optional.empty(), false,
+                anew),
                 step -> { }).work();
         OperatingSystemMXBean machine = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
         System.out.println(machine.getProcessCpuTime() / 1e9 + " " + work.made() + " " + work.taken());
@@ -89,7 +92,8 @@ public final class IncrementBenchmark {
     }
 
     private static Cost run(String classes, Path content, Path out, String how) throws Exception {
-        Process process = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+        Process process = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java")
+                .toString(),
                 "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Djava.awt.headless=true", "-cp", classes,
                 IncrementBenchmark.class.getName(), content.toString(), out.toString(), how)
                 .redirectError(ProcessBuilder.Redirect.INHERIT).start();
@@ -104,9 +108,11 @@ public final class IncrementBenchmark {
         double[] sorted = costs.stream().mapToDouble(Cost::cpu).sorted().toArray();
         double median = sorted[sorted.length / 2];
         Cost last = costs.get(costs.size() - 1);
-        System.out.printf(Locale.ROOT, "%-28s %5.1f s of CPU (%.1f to %.1f)%s; files made %d, taken %d%n", what, median,
+        System.out.printf(Locale.ROOT, "%-28s %5.1f s of CPU (%.1f to %.1f)%s; files made %d, taken %d%n",
+                what, median,
                 sorted[0], sorted[sorted.length - 1],
-                clean == 0 ? "" : String.format(Locale.ROOT, ", %.0f %%", 100 * median / clean), last.made(), last.taken());
+                clean == 0 ? "" : String.format(Locale.ROOT, ", %.0f %%", 100 * median / clean), last.made(),
+                last.taken());
         return median;
     }
 

@@ -22,9 +22,9 @@ import net.jqwik.api.lifecycle.BeforeContainer;
 import org.fieldfold.report.Sha256;
 
 /**
- * Whatever is edited in a base, a build that takes what it can from earlier ones gives the very bytes, findings and fits
- * of one that makes everything. Each try edits what the tries before it have left, so that the kept results come from a
- * long row of builds; now and then a file goes back to what it was.
+ * Whatever is edited in a base, a build that takes what it can from earlier ones gives the very bytes,
+ * findings and fits of one that makes everything. Each try edits what the tries before it have left, so that
+ * the kept results come from a long row of builds; now and then a file goes back to what it was.
  */
 class IncrementProperties {
     private static Path folder;
@@ -64,11 +64,14 @@ class IncrementProperties {
     }
 
     private static Compiler.Built build(String out, boolean anew) throws IOException {
-        return Compiler.compile(new Compiler.Request(content, folder.resolve(out), Optional.empty(), true, anew),
+        return Compiler.compile(new Compiler.Request(content, folder.resolve(out), Optional.empty(), true,
+                anew),
                 step -> { });
     }
 
-    /** Edits one line of one file, as somebody might or might not wish; a proof is built of whatever is left. */
+    /**
+     * Edits one line of one file, as somebody might or might not wish; a proof is built of whatever is left.
+     */
     private static String edit(Random random) throws IOException {
         List<Path> files;
         try (Stream<Path> all = Files.walk(content)) {

@@ -60,7 +60,8 @@ class IncrementTest {
             if (damaged % 3 == 0) {
                 bytes[at] ^= 1;
             }
-            Files.write(file, damaged % 3 == 1 ? Arrays.copyOf(bytes, at) : damaged % 3 == 2 ? new byte[0] : bytes);
+            Files.write(file, damaged % 3 == 1 ? Arrays.copyOf(bytes, at) : damaged % 3 == 2 ? new byte[0]
+                    : bytes);
             damaged++;
         }
         assertTrue(damaged > 10, "results: " + damaged);
@@ -82,7 +83,8 @@ class IncrementTest {
                 Files.copy(file, own.resolve(sound.relativize(file)));
             }
         }
-        Compiler.Request request = new Compiler.Request(own, folder.resolve("out"), Optional.empty(), false, false);
+        Compiler.Request request = new Compiler.Request(own, folder.resolve("out"), Optional.empty(), false,
+                false);
         Compiler.Built before = Compiler.compile(request, step -> { });
         assertEquals(before.work().made(), Compiler.compile(request, step -> { }).work().taken());
         Compiler.Built issued = Issue.edition(request, LocalDate.of(2027, 1, 14), step -> { }).built();
@@ -93,7 +95,8 @@ class IncrementTest {
     }
 
     private Compiler.Built build() throws IOException {
-        return Compiler.compile(new Compiler.Request(content, folder.resolve("out"), Optional.empty(), true, false),
+        return Compiler.compile(new Compiler.Request(content, folder.resolve("out"), Optional.empty(), true,
+                false),
                 step -> { });
     }
 

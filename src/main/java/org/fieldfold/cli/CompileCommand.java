@@ -30,7 +30,8 @@ final class CompileCommand implements Callable<Integer> {
     @Option(names = "--proof", description = "build although errors stand, with PROOF on every page")
     private boolean proof;
 
-    @Option(names = "--anew", description = "make every file, also those that an earlier build has made of the same "
+    @Option(names = "--anew",
+            description = "make every file, also those that an earlier build has made of the same "
             + "things and kept beside its output")
     private boolean anew;
 
@@ -48,7 +49,8 @@ final class CompileCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         long start = terminal.nanos().getAsLong();
-        Compiler.Built built = Compiler.compile(new Compiler.Request(base.content, out, base.asOf, proof, anew),
+        Compiler.Built built = Compiler.compile(new Compiler.Request(base.content, out, base.asOf, proof,
+                anew),
                 terminal::progress);
         terminal.progressDone();
         if (format == Form.JSON) {

@@ -51,7 +51,9 @@ final class Drawings {
         return all;
     }
 
-    /** Style rules that put each drawing that is shown behind its name, made of nothing but these drawings. */
+    /**
+     * Style rules that put each drawing that is shown behind its name, made of nothing but these drawings.
+     */
     String style(Kept kept) {
         List<Drawing> drawings = shown();
         return kept.value(kept.key("style", drawings), Style.class, () -> new Style(style(drawings))).rules();

@@ -38,7 +38,8 @@ public final class Handbook {
 
     /**
      * Writes {@code handbook.<language>.html}, the whole in one file, {@code handbook/<language>/}, a page an
-     * entry, and {@code handbook.<language>.epub} for readers of books. The same content gives the same bytes.
+     * entry, and {@code handbook.<language>.epub} for readers of books. The same content gives the same
+     * bytes.
      *
      * @param proof whether findings of severity error stand: then every page says so
      */
@@ -52,7 +53,8 @@ public final class Handbook {
     }
 
     /** The same; what an earlier build made of the same drawings is taken from there. */
-    public static List<HandbookFile> write(ContentBase base, Phrases phrases, News news, boolean proof, Kept kept) {
+    public static List<HandbookFile> write(ContentBase base, Phrases phrases, News news, boolean proof,
+            Kept kept) {
         Handbook handbook = new Handbook(new HandbookWriter(base, phrases, news).write(proof), phrases,
                 base.edition().value().languages());
         HandbookFile oneFile = handbook.oneFile(base, new Drawings(base), kept);
@@ -78,7 +80,8 @@ public final class Handbook {
         body.close().line();
         pages.bar(body, Page.Kind.START);
         String script = script(base, form);
-        String style = Sheet.read(SHEET) + Sheet.read("tools.css") + Sheet.read("screens.css") + form.style(kept);
+        String style = Sheet.read(SHEET) + Sheet.read("tools.css") + Sheet.read("screens.css")
+                + form.style(kept);
         return new HandbookFile(file(book.language()),
                 frame.inline(title(), style, script, body.toString()));
     }

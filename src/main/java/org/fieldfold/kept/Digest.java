@@ -38,7 +38,9 @@ final class Digest {
         }
     }
 
-    /** With its length before it, so that no two runs of texts look alike; half a pair of signs has no UTF-8. */
+    /**
+     * With its length before it, so that no two runs of texts look alike; half a pair of signs has no UTF-8.
+     */
     void text(String text) {
         if (text.chars().noneMatch(unit -> Character.isSurrogate((char) unit))) {
             tag('1');

@@ -16,12 +16,12 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.fieldfold.source.Span;
 
 /**
- * Hashes trees of records by walking all their components, so that nothing that a record holds can be forgotten: a new
- * component joins by itself, and a value without a form is refused. Different trees give different bytes: everything
- * has its kind and its length before it.
+ * Hashes trees of records by walking all their components, so that nothing that a record holds can be
+ * forgotten: a new component joins by itself, and a value without a form is refused. Different trees give
+ * different bytes: everything has its kind and its length before it.
  *
- * <p>Of places in files only their order counts and which of them are the same. Whatever is made of a tree may compare
- * its places; what looks at their lines or at the text there must not be kept under these hashes.
+ * <p>Of places in files only their order counts and which of them are the same. Whatever is made of a tree
+ * may compare its places; what looks at their lines or at the text there must not be kept under these hashes.
  */
 final class Hashing {
     private static final ClassValue<Method[]> ACCESSORS = new ClassValue<>() {
@@ -39,7 +39,8 @@ final class Hashing {
     private final Map<Same, Digested> memory = new ConcurrentHashMap<>();
 
     /**
-     * @param hashesByName things that are spoken of by name: the hash of each counts wherever its name is a text
+     * @param hashesByName things that are spoken of by name: the hash of each counts wherever its name is a
+     *     text
      * @param remembered records that stand in many trees as the same object, and are walked once
      */
     Hashing(Map<String, String> hashesByName, Set<Class<?>> remembered) {

@@ -11,8 +11,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Supplier;
 
 /**
- * Results of earlier builds, for one build: asked for a result it takes the one that was made of the very same things
- * by the very same program, or has it made and keeps it. Several threads may use it.
+ * Results of earlier builds, for one build: asked for a result it takes the one that was made of the very
+ * same things by the very same program, or has it made and keeps it. Several threads may use it.
  */
 public final class Kept {
     /** Builds of which the results are kept: one may go back and forth between two states of a base. */
@@ -40,11 +40,12 @@ public final class Kept {
      * Keeps results in a folder.
      *
      * @param program what tells this program from all others, see {@link Program}
-     * @param hashesByName things that are spoken of by name, as figures are: each one's hash is part of what is made of
-     *     anything that names it
+     * @param hashesByName things that are spoken of by name, as figures are: each one's hash is part of what
+     *     is made of anything that names it
      * @param shared records that stand in many trees as the same object
      */
-    public static Kept in(Path folder, String program, Map<String, String> hashesByName, Set<Class<?>> shared) {
+    public static Kept in(Path folder, String program, Map<String, String> hashesByName,
+            Set<Class<?>> shared) {
         return new Kept(Optional.of(new Store(folder)), program, new Hashing(hashesByName, shared));
     }
 
@@ -82,7 +83,8 @@ public final class Kept {
      */
     public <T extends Record> T value(Optional<Key> key, Class<T> type, Supplier<T> make) {
         if (key.isPresent() && store.isPresent()) {
-            Optional<T> found = store.get().get(key.get().hash()).flatMap(bytes -> read(key.get(), bytes, type));
+            Optional<T> found = store.get().get(key.get().hash()).flatMap(
+                    bytes -> read(key.get(), bytes, type));
             if (found.isPresent()) {
                 used.add(key.get().hash());
                 return found.get();

@@ -19,23 +19,25 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 
 /**
- * What tells this program from all others: everything that it is loaded from, and the Java that runs it. Of a folder
- * of classes every byte counts; of a jar its table of contents, which holds the size and the CRC-32 of every file.
+ * What tells this program from all others: everything that it is loaded from, and the Java that runs it. Of a
+ * folder of classes every byte counts; of a jar its table of contents, which holds the size and the CRC-32 of
+ * every file.
  */
 public final class Program {
     private Program() {
     }
 
     /**
-     * The program that a class belongs to, as a hash; empty when it cannot be told what it was loaded from, and so
-     * nothing that it makes may be kept.
+     * The program that a class belongs to, as a hash; empty when it cannot be told what it was loaded from,
+     * and so nothing that it makes may be kept.
      */
     public static Optional<String> of(Class<?> type) {
         try {
             List<Path> places = places(type.getClassLoader());
             Path own = Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI()).toRealPath();
             Digest digest = new Digest();
-            for (String property : List.of("java.vm.name", "java.vm.version", "java.runtime.version", "os.name",
+            for (String property : List.of("java.vm.name", "java.vm.version", "java.runtime.version",
+                    "os.name",
                     "os.arch")) {
                 digest.text(System.getProperty(property, ""));
             }

@@ -20,9 +20,9 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Pattern;
 
 /**
- * A folder of kept results, one a file, each behind a hash of itself and of its name. A file appears whole or not at
- * all; one that is damaged counts as absent. Whatever goes wrong with it only costs time, so nothing here fails: any
- * number of processes may use one folder, and anybody may delete it at any time.
+ * A folder of kept results, one a file, each behind a hash of itself and of its name. A file appears whole or
+ * not at all; one that is damaged counts as absent. Whatever goes wrong with it only costs time, so nothing
+ * here fails: any number of processes may use one folder, and anybody may delete it at any time.
  */
 final class Store {
     private static final int HASH = 32;
@@ -89,7 +89,8 @@ final class Store {
         try {
             List<Integer> numbers = new ArrayList<>(new TreeSet<>(numbers()));
             int next = numbers.isEmpty() ? 1 : numbers.get(numbers.size() - 1) % 999_999_998 + 1;
-            write("build-" + next, String.join("\n", new TreeSet<>(used)).getBytes(StandardCharsets.US_ASCII));
+            write("build-" + next, String.join("\n", new TreeSet<>(used))
+                    .getBytes(StandardCharsets.US_ASCII));
             numbers.add(next);
             Set<String> wanted = new HashSet<>(used);
             for (int number : numbers.subList(Math.max(0, numbers.size() - builds), numbers.size())) {
@@ -97,7 +98,8 @@ final class Store {
                 wanted.addAll(Files.readAllLines(folder.resolve("build-" + number)));
             }
             for (Path file : files()) {
-                if (!wanted.contains(file.getFileName().toString()) && isOurs(file.getFileName().toString())) {
+                if (!wanted.contains(file.getFileName().toString())
+                        && isOurs(file.getFileName().toString())) {
                     Files.deleteIfExists(file);
                 }
             }
@@ -112,7 +114,8 @@ final class Store {
 
     private List<Integer> numbers() throws IOException {
         return files().stream().map(file -> LIST.matcher(file.getFileName().toString()))
-                .filter(java.util.regex.Matcher::matches).map(list -> Integer.parseInt(list.group(1))).toList();
+                .filter(java.util.regex.Matcher::matches).map(list -> Integer.parseInt(list.group(1)))
+                .toList();
     }
 
     private List<Path> files() throws IOException {

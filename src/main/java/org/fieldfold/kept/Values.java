@@ -17,8 +17,8 @@ import java.util.Optional;
 import org.fieldfold.source.Span;
 
 /**
- * Records as bytes and back: of numbers, texts, constants, lists, what may be absent, further records, and places,
- * which are written as their number among those of a key.
+ * Records as bytes and back: of numbers, texts, constants, lists, what may be absent, further records, and
+ * places, which are written as their number among those of a key.
  */
 final class Values {
     private final List<Span> places;

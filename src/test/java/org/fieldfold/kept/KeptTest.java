@@ -42,7 +42,8 @@ class KeptTest {
 
     private byte[] made(String program, String what) {
         Kept kept = kept(program);
-        byte[] bytes = kept.bytes(kept.key(what), () -> (program + " made " + what).getBytes(StandardCharsets.UTF_8));
+        byte[] bytes = kept.bytes(kept.key(what), () -> (program + " made " + what)
+                .getBytes(StandardCharsets.UTF_8));
         kept.tidy();
         return bytes;
     }
@@ -90,15 +91,20 @@ class KeptTest {
         Span two = new Span(FILE, 4, 7);
         assertEquals(hash(new Said("a", one), new Said("b", two)), hash(new Said("a", two),
                 new Said("b", new Span(FILE, 8, 13))));
-        assertNotEquals(hash(new Said("a", one), new Said("b", two)), hash(new Said("a", two), new Said("b", one)));
-        assertNotEquals(hash(new Said("a", one), new Said("b", two)), hash(new Said("a", one), new Said("b", one)));
+        assertNotEquals(hash(new Said("a", one), new Said("b", two)), hash(new Said("a", two), new Said("b",
+                one)));
+        assertNotEquals(hash(new Said("a", one), new Said("b", two)), hash(new Said("a", one), new Said("b",
+                one)));
     }
 
     @Test
     void differentThingsHaveDifferentHashes() {
-        List<Object> different = List.of("", "a", "1", 1, 1.0, true, Optional.empty(), Optional.of("a"), List.of(),
-                List.of("a"), List.of(List.of("a")), List.of("a", "b"), List.of("ab"), List.of("b", "a"), -0.0, 0.0,
-                "\ud800", "?", "\ud801", new byte[] {1}, new byte[] {1, 1}, new Said("a", new Span(FILE, 0, 1)),
+        List<Object> different = List.of("", "a", "1", 1, 1.0, true, Optional.empty(), Optional.of("a"),
+                List.of(),
+                List.of("a"), List.of(List.of("a")), List.of("a", "b"), List.of("ab"), List.of("b", "a"),
+                -0.0, 0.0,
+                "\ud800", "?", "\ud801", new byte[] {1}, new byte[] {1, 1}, new Said("a", new Span(FILE, 0,
+                1)),
                 new Said("b", new Span(FILE, 0, 1)), java.time.Month.MAY, java.time.LocalDate.of(2027, 1, 1),
                 java.time.MonthDay.of(1, 1));
         Set<String> hashes = new java.util.TreeSet<>();
@@ -112,7 +118,8 @@ class KeptTest {
         Kept now = kept("p");
         Kept later = Kept.in(folder, "p", Map.of("owl", "2"), Set.of());
         assertNotEquals(now.key("owl").orElseThrow().hash(), later.key("owl").orElseThrow().hash());
-        assertEquals(Set.of("owl"), now.key(List.of(new Said("owl", new Span(FILE, 0, 1)))).orElseThrow().named());
+        assertEquals(Set.of("owl"), now.key(List.of(new Said("owl", new Span(FILE, 0, 1)))).orElseThrow()
+                .named());
         assertEquals(now.key("crow").orElseThrow().hash(), later.key("crow").orElseThrow().hash());
     }
 
@@ -120,12 +127,15 @@ class KeptTest {
     void whatHasNoFormIsMadeEveryTime() {
         Kept kept = kept("p");
         assertEquals(Optional.empty(), kept.key(new Object()));
-        assertEquals(Optional.empty(), kept.key(new Said("x", new Span(FILE, 0, 1)), Map.of("a", "b").entrySet()));
+        assertEquals(Optional.empty(), kept.key(new Said("x", new Span(FILE, 0, 1)), Map.of("a", "b")
+                .entrySet()));
         assertArrayEquals(new byte[] {7}, kept.bytes(kept.key(new Object()), () -> new byte[] {7}));
         assertEquals(1, kept.made());
     }
 
-    /** Builds that read, write and tidy one folder at once get what they ask for, and nothing half written. */
+    /**
+     * Builds that read, write and tidy one folder at once get what they ask for, and nothing half written.
+     */
     @Test
     void buildsAtOnceDoNotHurtEachOther() throws Exception {
         ExecutorService builds = Executors.newFixedThreadPool(4);
@@ -139,7 +149,8 @@ class KeptTest {
                         for (int i = 0; i < 8; i++) {
                             int file = (i + from) % 8;
                             String what = file + "x".repeat(file * 3_000);
-                            right += new String(made("p", what), StandardCharsets.UTF_8).equals("p made " + what)
+                            right += new String(made("p", what), StandardCharsets.UTF_8).equals("p made "
+                                    + what)
                                     ? 1 : 0;
                         }
                     }

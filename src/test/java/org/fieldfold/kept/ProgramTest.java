@@ -28,7 +28,8 @@ class ProgramTest {
     void theRunningProgramIsKnown() {
         assertEquals(Program.of(Kept.class), Program.of(Key.class));
         assertTrue(Program.of(Kept.class).isPresent());
-        assertEquals(Optional.empty(), Program.of(String.class), "nobody says what Java itself is loaded from");
+        assertEquals(Optional.empty(), Program.of(String.class),
+                "nobody says what Java itself is loaded from");
     }
 
     @Test
@@ -82,7 +83,8 @@ class ProgramTest {
         try (OutputStream out = Files.newOutputStream(jar); ZipOutputStream zip = new ZipOutputStream(out)) {
             for (String entry : List.of(NAME, "words")) {
                 zip.putNextEntry(new ZipEntry(entry));
-                zip.write(entry.equals(NAME) ? key() : text.getBytes(java.nio.charset.StandardCharsets.UTF_8));
+                zip.write(entry.equals(NAME) ? key() : text
+                        .getBytes(java.nio.charset.StandardCharsets.UTF_8));
                 zip.closeEntry();
             }
         }
