@@ -110,7 +110,9 @@ public final class OutputFolder implements AutoCloseable {
             throw new IOException("expected a path inside the build, found '" + path + "'");
         }
         try {
-            Files.createDirectories(file.getParent());
+            if (!Files.isDirectory(file.getParent())) {
+                Files.createDirectories(file.getParent());
+            }
             Files.write(file, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         } catch (IOException failed) {
             throw new UnwritableException(target.resolve(path), KEPT, failed);

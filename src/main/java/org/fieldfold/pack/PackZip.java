@@ -18,12 +18,17 @@ public final class PackZip {
     /** No clock gets in. */
     private static final LocalDateTime ALWAYS = LocalDateTime.of(1980, 2, 1, 0, 0);
 
+    /** What a zip says of a file, before it and once more at its end, with a name as long as those of packs. */
+    private static final int MOST_ABOUT_A_FILE = 160;
+
     private PackZip() {
     }
 
     /** @param folder the folder that they are unpacked into */
     public static byte[] of(String folder, SortedMap<String, byte[]> files) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        // as large as it will be: grown step by step, a zip leaves several times its size behind
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream(files.entrySet().stream()
+                .mapToInt(file -> file.getValue().length + 2 * MOST_ABOUT_A_FILE).sum());
         try (ZipOutputStream zip = new ZipOutputStream(bytes, StandardCharsets.UTF_8)) {
             zip.setMethod(ZipOutputStream.STORED);
             for (var file : files.entrySet()) {
