@@ -115,6 +115,7 @@ public final class Compiler {
         List<Finding> findings = new ArrayList<>(loaded.findings());
         loaded.base().ifPresent(base -> findings.addAll(
                 Rulebook.check(base, asOf.orElse(base.edition().value().issued()))));
+        loaded.base().ifPresent(base -> findings.addAll(Languages.findings(base)));
         Ledgers ledgers = Ledgers.in(content);
         findings.addAll(ledgers.findings());
         loaded.base().ifPresent(base -> {
@@ -133,7 +134,8 @@ public final class Compiler {
 
     /** The same, of a base that was read already. */
     static Built compile(Request request, Checked checked, Consumer<String> progress) throws IOException {
-        if (checked.base().isEmpty() || !request.proof() && hasError(checked.findings())) {
+        if (checked.base().isEmpty() || !request.proof() && hasError(checked.findings())
+                || !Languages.findings(checked.base().get()).isEmpty()) {
             return refused(checked.findings(), List.of());
         }
         ContentBase base = checked.base().get();

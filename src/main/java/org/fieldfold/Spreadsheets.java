@@ -1,6 +1,7 @@
 package org.fieldfold;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,6 +15,8 @@ import org.fieldfold.entry.ContentBase;
 
 /** Tables of the base as files for a spreadsheet. */
 public final class Spreadsheets {
+    private static final int LARGEST = 5 << 20;
+
     private interface Work<T> {
         T on(ContentBase base) throws IOException, EditRefused;
     }
@@ -38,6 +41,17 @@ public final class Spreadsheets {
         return table.placeless();
     }
 
+    private static byte[] bytes(Path file) throws IOException, Editions.Refused {
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] bytes = in.readNBytes(LARGEST + 1);
+            if (bytes.length > LARGEST) {
+                throw new Editions.Refused("expected a table of at most " + (LARGEST >> 20) + " MiB, found more in "
+                        + file);
+            }
+            return bytes;
+        }
+    }
+
     /**
      * Says what a table would change, and changes it where that is asked and nothing in it is refused.
      *
@@ -45,14 +59,14 @@ public final class Spreadsheets {
      */
     public static TableEdits edits(Path content, TableKind kind, Path file,
             boolean apply) throws IOException, Editions.Refused {
-        byte[] csv = Files.readAllBytes(file);
+        byte[] csv = bytes(file);
         return made(content, work(content, base -> Tables.edits(content, base, kind, csv)), apply);
     }
 
     /** The same with the texts of a language. */
     public static TableEdits editTranslations(Path content, String language, Path file,
             boolean apply) throws IOException, Editions.Refused {
-        byte[] csv = Files.readAllBytes(file);
+        byte[] csv = bytes(file);
         return made(content, work(content, base -> Tables.edits(content, base, language, csv)), apply);
     }
 

@@ -66,7 +66,7 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
 
     /** The same, of bytes that are already there. */
     static FileReading of(ContentFile file, byte[] bytes) {
-        List<Finding> findings = new ArrayList<>();
+        List<Finding> findings = new FewFindings();
         InputFile input = new InputFile(file.path(), bytes.length, sha256(bytes));
         boolean text = !file.kind().isImage() || file.kind() == FileKind.DRAWING;
         SourceFile source = text ? Decoding.decode(file.path(), bytes, findings)
@@ -167,10 +167,19 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
                     "expected a PNG or JPEG image, found other bytes",
                     "save the image again from the program that made it"));
         }
-        return header.get().isHandy() ? List.of() : List.of(FormRule.NOT_AN_IMAGE.at(Span.startOf(source),
-                "expected an image of at most 40 million pixels, found " + header.get().width() + " by "
-                        + header.get().height(),
-                                "save it smaller; 300 dots per inch at its printed size are enough"));
+        if (!header.get().isHandy()) {
+            return List.of(FormRule.NOT_AN_IMAGE.at(Span.startOf(source),
+                    "expected an image of at most 40 million pixels, found " + header.get().width() + " by "
+                            + header.get().height(),
+                    "save it smaller; 300 dots per inch at its printed size are enough"));
+        }
+        boolean png = file.kind() == FileKind.RASTER;
+        Optional<String> problem = RasterHeader.isPng(bytes) != png ? Optional.of("one of the other kind")
+                : png ? PngCheck.problem(bytes) : JpegCheck.problem(bytes);
+        return problem.map(what -> List.of(FormRule.NOT_AN_IMAGE.at(Span.startOf(source), "expected one whole still "
+                + (png ? "PNG" : "JPEG") + " image of 8 bits a colour, found " + what,
+                "save it again as " + (png ? "PNG" : "JPEG") + ", in grey or RGB, not for a press")))
+                .orElse(List.of());
     }
 
     private void empty() {

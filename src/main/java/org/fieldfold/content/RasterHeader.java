@@ -12,13 +12,17 @@ record RasterHeader(long width, long height) {
     private static final int[] PNG_SIGNATURE = {0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};
 
     static Optional<RasterHeader> of(byte[] bytes) {
-        return startsWith(bytes, PNG_SIGNATURE) ? png(bytes) : startsWith(bytes, new int[] {0xff, 0xd8})
+        return isPng(bytes) ? png(bytes) : startsWith(bytes, new int[] {0xff, 0xd8})
                 ? jpeg(bytes)
                 : Optional.empty();
     }
 
     boolean isHandy() {
-        return width > 0 && height > 0 && width * height <= MOST_PIXELS;
+        return width > 0 && height > 0 && width <= MOST_PIXELS / height;
+    }
+
+    static boolean isPng(byte[] bytes) {
+        return startsWith(bytes, PNG_SIGNATURE);
     }
 
     private static boolean startsWith(byte[] bytes, int[] signature) {

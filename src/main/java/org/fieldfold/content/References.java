@@ -39,6 +39,8 @@ final class References {
     private record Target(String name, Set<String> ids, boolean open) {
     }
 
+    private static final int MOST_FINDINGS = 2_000;
+
     private final List<Finding> findings = new ArrayList<>();
     private final Assembly assembly;
     private final Target crop;
@@ -242,7 +244,7 @@ final class References {
     }
 
     private void check(Span place, Target target, String id) {
-        if (!target.open() && !target.ids().contains(id)) {
+        if (findings.size() < MOST_FINDINGS && !target.open() && !target.ids().contains(id)) {
             findings.add(FormRule.UNKNOWN_REFERENCE.at(place, "expected the id of " + target.name()
                     + ", found '" + ScalarReading.cut(id) + "'", Nearest.hint(id, target.ids(), "add "
                     + target.name() + " with this id, or take the reference out")));

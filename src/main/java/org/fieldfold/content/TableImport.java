@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -151,6 +152,11 @@ final class TableImport {
             boolean inside = column.path().size() > 1;
             return field.presence() == Shape.Presence.REQUIRED ? Optional.of("expected a value, found none"
                     + (inside ? "; take both ends out in the file" : "")) : Optional.empty();
+        }
+        OptionalInt unseen = UnseenCharacters.next(value, 0);
+        if (unseen.isPresent()) {
+            return Optional.of("expected text, found " + UnseenCharacters.named(value.codePointAt(
+                    unseen.getAsInt())));
         }
         SourceFile source = new SourceFile(row.file(), value);
         YamlNode.Scalar scalar = new YamlNode.Scalar(value, YamlNode.Style.PLAIN,

@@ -23,6 +23,8 @@ import org.snakeyaml.engine.v2.scanner.StreamReader;
 final class YamlComposer {
     /** The deepest record of the model is six deep. */
     static final int DEEPEST = 24;
+    /** More than twenty times what the largest file of the demo base has. */
+    static final int MOST_VALUES = 50_000;
 
     private static final LoadSettings SETTINGS = LoadSettings.builder()
             .setCodePointLimit(Integer.MAX_VALUE).setUseMarks(true).build();
@@ -31,6 +33,7 @@ final class YamlComposer {
     private final List<Finding> findings;
     private final ParserImpl parser;
     private int depth;
+    private int values;
     private int lastEnd;
 
     YamlComposer(MendedText text, List<Finding> findings) {
@@ -62,6 +65,11 @@ final class YamlComposer {
     }
 
     private YamlNode node(Event event) {
+        if (++values > MOST_VALUES) {
+            findings.add(FormRule.FILE_TOO_LARGE.at(span(event), "expected at most " + MOST_VALUES
+                    + " values in a file, found more", "split the file"));
+            throw new TooDeep();
+        }
         if (event instanceof AliasEvent alias) {
             return refuse(span(alias), "alias '*" + alias.getAlias() + "'");
         }
@@ -173,7 +181,7 @@ final class YamlComposer {
         return mark.map(place -> text.offset(place.getIndex())).orElse(0);
     }
 
-    /** Ends composing; its finding has been given. */
+    /** Ends composing, of what is too deep or too much; its finding has been given. */
     static final class TooDeep extends RuntimeException {
         TooDeep() {
             super("nested too deep", null, false, false);

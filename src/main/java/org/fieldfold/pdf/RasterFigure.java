@@ -11,8 +11,13 @@ import org.apache.pdfbox.pdmodel.graphics.image.JPEGFactory;
 import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 
-/** A picture in PNG or JPEG. A JPEG of one or three colours goes to paper as it is, any other is repacked. */
-record RasterFigure(String id, byte[] content, BufferedImage image) implements Figure {
+/**
+ * A picture in PNG or JPEG. A JPEG of one or three colours goes to paper as it is, any other is repacked. Its
+ * dots are not kept: a base may have many.
+ *
+ * @param asItIs whether it goes to paper as it is
+ */
+record RasterFigure(String id, byte[] content, int width, int height, boolean asItIs) implements Figure {
 
     static boolean recognises(byte[] content) {
         return isJpeg(content) || content.length > 3 && content[0] == (byte) 0x89 && content[1] == 'P'
@@ -24,11 +29,18 @@ record RasterFigure(String id, byte[] content, BufferedImage image) implements F
     }
 
     static RasterFigure of(String id, byte[] content) {
+        BufferedImage image = read(id, content);
+        int colours = image.getColorModel().getNumColorComponents();
+        return new RasterFigure(id, content, image.getWidth(), image.getHeight(),
+                isJpeg(content) && (colours == 1 || colours == 3));
+    }
+
+    private static BufferedImage read(String id, byte[] content) {
         ImageIO.setUseCache(false);
         try {
             BufferedImage image = ImageIO.read(new ByteArrayInputStream(content));
             if (image != null) {
-                return new RasterFigure(id, content, image);
+                return image;
             }
         } catch (IOException | RuntimeException e) {
             throw new IllegalArgumentException("figure " + id
@@ -41,16 +53,14 @@ record RasterFigure(String id, byte[] content, BufferedImage image) implements F
 
     @Override
     public double aspect() {
-        return (double) image.getWidth() / image.getHeight();
+        return (double) width / height;
     }
 
     @Override
     public Artwork render() {
         try (PDDocument scratch = new PDDocument()) {
-            int colours = image.getColorModel().getNumColorComponents();
-            PDImageXObject picture = isJpeg(content) && (colours == 1 || colours == 3)
-                    ? JPEGFactory.createFromByteArray(scratch, content)
-                    : LosslessFactory.createFromImage(scratch, plain());
+            PDImageXObject picture = asItIs ? JPEGFactory.createFromByteArray(scratch, content)
+                    : LosslessFactory.createFromImage(scratch, plain(read(id, content)));
             return new Artwork(Frozen.of(picture.getCOSObject()), 1, 1);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -58,7 +68,7 @@ record RasterFigure(String id, byte[] content, BufferedImage image) implements F
     }
 
     /** On paper white and in sRGB, so that neither a colour profile nor an alpha channel is carried along. */
-    private BufferedImage plain() {
+    private static BufferedImage plain(BufferedImage image) {
         BufferedImage plain = new BufferedImage(image.getWidth(), image.getHeight(),
                 BufferedImage.TYPE_INT_RGB);
         Graphics2D paper = plain.createGraphics();

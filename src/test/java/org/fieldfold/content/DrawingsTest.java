@@ -38,7 +38,15 @@ class DrawingsTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"<text x=\"1\">a</text>", "<style>a{}</style>", "<script>1</script>",
-            "<image href=\"#a\"/>",
+            "<image href=\"#a\"/>", "<style>@import url(http://a.example/b.css);</style>",
+        "<g fill=\"URL(//a.example/b#c)\"/>", "<g fill=\"\\75rl(//a.example/b#c)\"/>",
+                "<g fill=\"u&#x72;l(//a.example/b#c)\"/>",
+        "<g stroke=\"image-set('a.png')\"/>", "<g fill=\"var(--x)\"/>", "<g fill=\"url (#a)\"/>",
+                "<g transform=\"scale(2) url(//a.example)\"/>",
+        "<g clip-path=\"url(#a) url(//a.example/b)\"/>", "<g clip-path=\"src('a.svg')\"/>",
+        "<g xml:base=\"http://a.example/\"/>", "<use href=\" data:image/svg+xml,x\"/>",
+                "<use href=\"jav&#x09;ascript:x\"/>", "<g onmouseover=\"x()\"/>", "<g ONCLICK=\"x()\"/>",
+        "<use href=\"\"/>", "<use href=\"#\"/>", "<g fill=\"a:b\"/>", "<g requiredExtensions=\"x\"/>",
         "<foreignObject/>", "<pattern id=\"p\"/>", "<mask id=\"m\"/>", "<filter id=\"f\"/>",
                 "<linearGradient id=\"l\"/>",
         "<radialGradient id=\"l\"/>", "<a href=\"#b\"/>", "<animate/>", "<svg/>", "<symbol/>", "<marker/>",
@@ -77,6 +85,23 @@ class DrawingsTest {
                 + "hint: delete the line that begins with <!DOCTYPE"), check(doctype + HEAD
                         + "<title>&c;</title></svg>"));
         assertEquals(1, check(HEAD + "<title>&undeclared;</title></svg>").size());
+        StringBuilder laughs = new StringBuilder("<!DOCTYPE svg [<!ENTITY a0 \"ha\">");
+        for (int i = 1; i < 12; i++) {
+            laughs.append("<!ENTITY a").append(i).append(" \"").append(("&a" + (i - 1) + ";").repeat(10)).append("\">");
+        }
+        assertEquals(1, check(laughs + "]>\n" + HEAD + "<title>&a11;</title></svg>").size());
+        assertEquals(1, check("<!DOCTYPE svg SYSTEM \"http://a.example/svg.dtd\">\n" + HEAD + "</svg>").size());
+    }
+
+    /** The press reads bytes as they declare themselves. */
+    @Test
+    void onlyUtf8MayBeDeclared() {
+        for (String other : List.of("UTF-16", "ISO-8859-1", "utf-7", "IBM037")) {
+            assertEquals(List.of("d.svg:1:31: error: expected a drawing in UTF-8, found one that declares '" + other
+                    + "' [svg-not-printable] hint: save it as UTF-8"),
+                    check("<?xml version=\"1.0\" encoding=\"" + other + "\"?>" + HEAD + "</svg>"));
+        }
+        assertEquals(List.of(), check("<?xml version='1.0' encoding='utf-8' ?>" + HEAD + "</svg>"));
     }
 
     @Test
@@ -107,6 +132,11 @@ class DrawingsTest {
                     .contains("leads back to itself"));
             assertEquals(1, check(HEAD + "<g>".repeat(200_000)).size());
             assertEquals(1, check(HEAD + "<rect/>".repeat(200_000) + "</svg>").size());
+            String path = "<path id=\"p\" d=\"M0 0" + "L1 1".repeat(100_000) + "\"/>";
+            assertEquals(List.of(), check(HEAD + path + "</svg>"));
+            assertTrue(check(HEAD + path + "<use href=\"#p\"/>".repeat(5) + "</svg>").get(0)
+                    .contains("every use is followed"));
+            assertEquals(1, check(HEAD + "<g id=\"" + "x".repeat(4_000_000) + "\"/></svg>").size());
         });
     }
 
@@ -121,10 +151,8 @@ class DrawingsTest {
 
     @Test
     void figuresAndNotesGoTogether() {
-        byte[] png = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n', 0, 0, 0, 13, 'I', 'H', 'D', 'R',
-            0, 0, 1, 0, 0, 0, 2, 0};
-        byte[] huge = png.clone();
-        huge[16] = 1;
+        byte[] png = Rasters.png(256, 512, 8, 0, 0);
+        byte[] huge = Rasters.png(50_000, 50_000, 8, 0, 0, new byte[100]);
         String note = "caption: adult\nshows: {entry: mite, damage: false}\n";
         Base base = new Base(temporary).with("figures/alone.svg", HEAD + "</svg>").with("figures/note.yaml",
                 note)

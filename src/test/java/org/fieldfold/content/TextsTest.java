@@ -18,6 +18,8 @@ import org.fieldfold.source.Finding;
 import org.fieldfold.source.SourceFile;
 import org.fieldfold.source.Span;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class TextsTest {
     private static MarkdownReading markdown(String text) {
@@ -90,6 +92,30 @@ class TextsTest {
         assertEquals(List.of("x.md:1:3 link-scheme", "x.md:1:21 link-scheme", "x.md:1:38 link-scheme"),
                 slips("a [b](javascript:c) [d](file:///etc) [e](f/g.html)"));
         assertTrue(markdown("[b](JavaScript:c)").prose().line().get(0).link().isEmpty());
+    }
+
+    /** A link that would run something, or lead to another host than it shows. */
+    @ParameterizedTest
+    @ValueSource(strings = {"javascript:alert(1)", "JaVaScRiPt:x", "java&#x09;script:x", "&#106;avascript:x",
+        "%6aavascript:x", "javascript&colon;x", "<java\tscript:x>", "< javascript:x>", "vbscript:x",
+        "data:text/html,x", "DATA:text/html;base64,x", "file:///etc/passwd", "FILE:x", "//evil.example",
+        "\\\\evil.example", "https:evil.example", "https:///x", "https://a%2eexample", "https://a\\@b.example",
+        "https://good.example@evil.example/", "https://g\u043e\u043ed.example", "http://[::1]/", "https://",
+        "https://a.example/\u202ex", "https://a.example/&#x200b;", "<https://a.example/a b>", "tel:*21*1#", "tel:x",
+        "mailto:x", "mailto:%61@b.example", "mailto:a@b.example\\", "entry:../../x", "ftp://a.example/", "blob:x",
+        "view-source:https://a.example", "../x.html", "x", "#x"})
+    void linksThatDeceive(String address) {
+        List<Run> runs = new ArrayList<>();
+        MarkdownReading reading = markdown("a [b](" + address + ") c");
+        reading.prose().passages().forEach(passage -> runs.addAll(((Passage.Paragraph) passage).runs()));
+        assertTrue(runs.stream().allMatch(run -> run.link().isEmpty() || run.link().equals("#../../x")),
+                runs.toString());
+        boolean noLinkAtAll = runs.size() == 1 && runs.get(0).text().contains("](");
+        assertTrue(noLinkAtAll || !reading.links().isEmpty() || reading.findings().stream()
+                .anyMatch(finding -> finding.rule().equals("link-scheme")), runs + " " + reading.findings());
+        String auto = "a <" + address + "> c";
+        assertTrue(markdown(auto).prose().line().stream().allMatch(run -> run.link().isEmpty()
+                || run.link().equals("#../../x")), auto);
     }
 
     @Test
