@@ -13,10 +13,11 @@ final class BrandLikeName implements Rule {
     /**
      * A trade-mark sign, or a capital name before a strength and the letters of a formulation, as on a label:
      * 50WP, 2.5 EC, 480 SC. Letters that stand alone (F, G, L) are left out: they are degrees, grams and
-     * liters too.
+     * liters too. Names end somewhere: without that, a word of a page's length would be searched again from
+     * each of its letters.
      */
-    private static final Pattern MARK = Pattern.compile("[^\\s®™]*(?:[®™]|\\((?:R|TM)\\))"
-            + "|\\b\\p{Lu}[\\p{L}-]+[ -]?\\d+(?:\\.\\d+)?[ -]?"
+    private static final Pattern MARK = Pattern.compile("[^\\s®™]{0,80}(?:[®™]|\\((?:R|TM)\\))"
+            + "|\\b\\p{Lu}[\\p{L}-]{1,60}[ -]?\\d+(?:\\.\\d+)?[ -]?"
             + "(?:WP|WSP|WG|WDG|EC|SC|SL|SP|DF|SG|EW|OD|ULV|ME)\\b");
 
     @Override

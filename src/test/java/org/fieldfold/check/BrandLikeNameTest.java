@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -24,5 +25,14 @@ class BrandLikeNameTest {
         "2 EC", "a 50 WP label", "Wisconsin XHT1087", "page 12 SCouting"})
     void letsPlainNamesPass(String words) {
         assertEquals(Optional.empty(), BrandLikeName.in(words), words);
+    }
+
+    /** A word without end: searched anew from each of its letters it would take hours. */
+    @Test
+    void aWordWithoutEndIsSearchedOnce() {
+        org.junit.jupiter.api.Assertions.assertTimeoutPreemptively(java.time.Duration.ofMinutes(2), () -> {
+            assertEquals(Optional.empty(), BrandLikeName.in("[".repeat(1_000_000)));
+            assertEquals(Optional.empty(), BrandLikeName.in("A-".repeat(500_000)));
+        });
     }
 }
