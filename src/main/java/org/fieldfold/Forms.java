@@ -51,7 +51,7 @@ final class Forms {
         Edition edition = tongues.base().edition().value();
         List<Supplier<List<Form>>> work = new ArrayList<>();
         for (String language : edition.languages()) {
-            Phrases phrases = Phrases.in(language);
+            Phrases phrases = Phrases.in(language).with(edition.units());
             ContentBase said = tongues.in(language);
             Forms forms = new Forms(said, room, proof);
             for (Placed<Guide> guide : said.guides().values()) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -22,6 +23,7 @@ import org.fieldfold.entry.Guide;
 import org.fieldfold.entry.LocalNote;
 import org.fieldfold.entry.Office;
 import org.fieldfold.entry.Placed;
+import org.fieldfold.entry.Units;
 import org.fieldfold.fold.FlipEdge;
 import org.fieldfold.manuscript.CalendarDownload;
 import org.fieldfold.manuscript.GuideWriter;
@@ -48,7 +50,8 @@ final class PackRoom {
     private final Press press;
     private final Map<String, Tongue> tongues = new LinkedHashMap<>();
     private final List<PrintRun> runs = new ArrayList<>();
-    private final Map<PrintRun, List<Finding>> generic = new HashMap<>();
+    /** What is said about the copies for everybody, by the name of their run. */
+    private final Map<String, List<Finding>> generic = new HashMap<>();
     private final Set<Integer> characters = new TreeSet<>();
 
     /** What is said in one language. */
@@ -71,10 +74,13 @@ final class PackRoom {
             Phrases phrases = Phrases.in(language);
             tongues.put(language, new Tongue(said, phrases, new CalendarFiles(new Calendars(said),
                     new CalendarDownload(edition, phrases))));
-            GuideWriter writer = new GuideWriter(said, phrases, news);
-            for (Placed<Guide> guide : said.guides().values()) {
-                SetGuides.papers(guide.value(), edition).stream().filter(papers::contains).forEach(paper ->
-                        PrintRun.of(said, guide, language, paper, writer, proof, press).ifPresent(runs::add));
+            for (Optional<Units> units : OfficeCopies.units(base)) {
+                GuideWriter writer = new GuideWriter(said, phrases.with(units), news);
+                for (Placed<Guide> guide : said.guides().values()) {
+                    SetGuides.papers(guide.value(), edition).stream().filter(papers::contains).forEach(paper ->
+                            PrintRun.of(said, guide, language, paper, writer, proof, press)
+                                    .filter(run -> OfficeCopies.isPrinted(base, run)).ifPresent(runs::add));
+                }
             }
             said.offices().values().forEach(office -> spell(office.value()));
             phrases.under("").values().forEach(this::spell);
@@ -84,7 +90,9 @@ final class PackRoom {
         for (int i = 0; i < runs.size(); i++) {
             PrintRun run = runs.get(i);
             SetGuide set = sets.get(i);
-            generic.put(run, set.findings());
+            if (run.isForAll()) {
+                generic.put(run.name(), set.findings());
+            }
             characters.addAll(run.job(set, FlipEdge.SHORT).characters());
         }
         press.freeze(characters);
@@ -125,7 +133,7 @@ final class PackRoom {
             if (run.isFor(office)) {
                 OfficePanel panel = run.office(id);
                 SetGuide set = run.set(panel);
-                findings.addAll(run.findings(panel, set, generic.get(run)));
+                findings.addAll(run.findings(panel, set, generic.get(run.name())));
                 files.put(run.name() + ".pdf", press.print(run.job(set, flip(office))));
             }
         }

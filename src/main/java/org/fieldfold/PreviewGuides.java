@@ -47,7 +47,7 @@ final class PreviewGuides {
         Press ready = press(base);
         Edition edition = base.edition().value();
         String language = edition.languages().get(0);
-        GuideWriter writer = new GuideWriter(base, Phrases.in(language), news);
+        GuideWriter writer = new GuideWriter(base, Phrases.in(language).with(edition.units()), news);
         List<Shown> shown = new ArrayList<>();
         for (Placed<Guide> guide : base.guides().values()) {
             if (guide.value().entries().contains(entry)) {

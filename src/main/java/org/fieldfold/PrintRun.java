@@ -26,8 +26,8 @@ import org.fieldfold.typeset.SetGuide;
 import org.fieldfold.typeset.Setter;
 
 /**
- * One guide in one language on one paper. Its copies differ in whom they tell the reader to call and in how
- * the sheet is turned; all the rest is set once and shared by them. Several threads may use it.
+ * One guide in one language and one choice of units on one paper. Its copies differ in whom they tell the reader
+ * to call and in how the sheet is turned; all the rest is set once and shared by them. Several threads may use it.
  */
 final class PrintRun {
     private final ContentBase base;
@@ -92,7 +92,7 @@ final class PrintRun {
 
     boolean isFor(Office office) {
         return office.handsOut(guide.value()) && office.languages().contains(language)
-                && office.paper().equals(paper);
+                && office.paper().equals(paper) && isInUnitsOf(office);
     }
 
     /** The guide as an office's copies have it. */
@@ -106,6 +106,16 @@ final class PrintRun {
 
     String paper() {
         return paper;
+    }
+
+    /** An office's own choice, or else the edition's. */
+    private boolean isInUnitsOf(Office office) {
+        return writer.units().equals(office.units().or(() -> base.edition().value().units()));
+    }
+
+    /** Whether copies for everybody are in these units. */
+    boolean isForAll() {
+        return writer.units().equals(base.edition().value().units());
     }
 
     /** In the review; a guide in another language than the base's says so. */

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentSkipListSet;
 import java.util.stream.Stream;
@@ -13,6 +14,7 @@ import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
 import org.fieldfold.entry.Guide;
 import org.fieldfold.entry.Placed;
+import org.fieldfold.entry.Units;
 import org.fieldfold.fold.FlipEdge;
 import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.GuideWriter;
@@ -39,21 +41,22 @@ final class SetGuides {
         this.room = room;
         this.forms = forms;
         List<PrintedCopy> all = new ArrayList<>();
-        runs.forEach(run -> all.addAll(generic(run)));
+        List<PrintRun> forAll = runs.stream().filter(PrintRun::isForAll).toList();
+        forAll.forEach(run -> all.addAll(generic(run)));
         all.addAll(offices);
         this.copies = List.copyOf(all);
-        Map<PrintRun, Look> looks = new HashMap<>();
-        List<Look> inOrder = runs.parallelStream().map(run -> look(run, run.generic(), run.order(run.generic(), FlipEdge.SHORT)))
-                .toList();
-        for (int i = 0; i < runs.size(); i++) {
-            looks.put(runs.get(i), inOrder.get(i));
+        Map<String, Look> looks = new HashMap<>();
+        List<Look> inOrder = forAll.parallelStream().map(run -> look(run, run.generic(), run.order(run.generic(),
+                FlipEdge.SHORT))).toList();
+        for (int i = 0; i < forAll.size(); i++) {
+            looks.put(forAll.get(i).name(), inOrder.get(i));
         }
-        this.fit = Stream.concat(runs.stream().flatMap(run -> rows.get(run.language()).of(run.heading(),
-                run.paper(), looks.get(run).fit()).stream()), forms.stream().flatMap(form ->
+        this.fit = Stream.concat(forAll.stream().flatMap(run -> rows.get(run.language()).of(run.heading(),
+                run.paper(), looks.get(run.name()).fit()).stream()), forms.stream().flatMap(form ->
                 form.fit(rows.get(form.manuscript().language())).stream())).toList();
         looks.values().forEach(look -> findings.addAll(look.findings()));
         forms.forEach(form -> findings.addAll(form.findings()));
-        copies.parallelStream().forEach(copy -> look(copy, looks.get(copy.run()).findings()));
+        copies.parallelStream().forEach(copy -> look(copy, looks.get(copy.run().name()).findings()));
     }
 
     private void look(PrintedCopy copy, List<Finding> ofGeneric) {
@@ -77,10 +80,13 @@ final class SetGuides {
         for (String language : edition.languages()) {
             ContentBase said = tongues.in(language);
             rows.put(language, new FitRows(said));
-            GuideWriter writer = new GuideWriter(said, Phrases.in(language), news);
-            for (Placed<Guide> guide : said.guides().values()) {
-                papers(guide.value(), edition).forEach(paper ->
-                        PrintRun.of(said, guide, language, paper, writer, proof, room).ifPresent(runs::add));
+            for (Optional<Units> units : OfficeCopies.units(base)) {
+                GuideWriter writer = new GuideWriter(said, Phrases.in(language).with(units), news);
+                for (Placed<Guide> guide : said.guides().values()) {
+                    papers(guide.value(), edition).forEach(paper -> PrintRun.of(said, guide, language, paper,
+                            writer, proof, room).filter(run -> OfficeCopies.isPrinted(base, run))
+                            .ifPresent(runs::add));
+                }
             }
         }
         return new SetGuides(room, runs, OfficeCopies.of(base, runs), Forms.all(tongues, room, proof), rows);

@@ -93,6 +93,24 @@ class OfficeCopiesTest {
         assertEquals(List.of(), Conformance.failures(Files.readAllBytes(sheet)));
     }
 
+    /** Colorado potato beetle, adult 10 mm: 25.4 mm are an inch. */
+    @Test
+    void anOfficePrintsInItsUnitsAndAllOthersAsBefore() throws IOException {
+        Path customary = compile("customary").folder().orElseThrow();
+        change("offices/lowbridge.yaml", "units: customary\n", "");
+        change("offices/northmoor.yaml", "units: metric\n", "");
+        Path before = compile("before").folder().orElseThrow();
+        String copy = "offices/lowbridge/potato.en.letter.pdf";
+        String inches = "(?s).*adult,\\s[^\\n]*\\d/(8|16|32)\\sin\\b.*";
+        String mm = "(?s).*adult,\\s[\\d.–]+\\smm\\b.*";
+        assertTrue(words(customary.resolve(copy)).matches(inches), words(customary.resolve(copy)));
+        assertFalse(words(customary.resolve(copy)).matches(mm), words(customary.resolve(copy)));
+        assertTrue(words(before.resolve(copy)).matches(mm), words(before.resolve(copy)));
+        assertFalse(words(before.resolve(copy)).matches(inches));
+        String generic = "foldouts/potato.en.letter.pdf";
+        assertArrayEquals(Files.readAllBytes(before.resolve(generic)), Files.readAllBytes(customary.resolve(generic)));
+    }
+
     @Test
     void anOfficeCopyIsTheSameWhoeverElseIsPrinted() throws IOException {
         String copy = "offices/northmoor/strawberry.en.a4.pdf";

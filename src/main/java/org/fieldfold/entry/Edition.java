@@ -17,6 +17,8 @@ public record Edition(
         + "edition was issued") Optional<LocalDate> reReadAfter,
         @Describe("languages, the base language first") List<String> languages,
         @Describe("papers printed when a guide names none") List<String> papers,
+        @Describe("units on guides: metric, customary or both; leave out to print each quantity as it was entered")
+        Optional<Units> units,
         @Describe("address of the hosted handbook") String handbook,
         @Describe("office on generic copies") Contact contact,
         @Describe("who may sign") List<Reviewer> reviewers,

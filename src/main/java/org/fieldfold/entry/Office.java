@@ -15,6 +15,7 @@ public record Office(
         @Describe("languages it prints, as in en, es") List<String> languages,
         @Describe("paper it prints on") String paper,
         @Describe("edge about which its printer turns the sheet; leave out for short") Optional<FlipEdge> flip,
+        @Describe("units on its guides: metric, customary or both; leave out for the edition's") Optional<Units> units,
         @Describe("id of its weather station") String station,
         @Describe("ids of the guides it hands out; leave out for all") List<String> guides,
         @Describe("ids of the pest entries that its copies go without") List<String> leaveOut,

@@ -50,21 +50,16 @@ final class PictureMarkup {
     private void bar(Block.Plate.Length length) {
         double from = Math.max(0, Math.min(length.from(), length.to()));
         double to = Math.max(from, length.to());
-        out.open("svg", "class", "size", "width", mm(to), "aria-hidden", "true");
-        out.empty("rect", "y", "1.2mm", "width", mm(from), "height", "0.7mm");
+        String end = number(to);
+        String path = "M0 1.2h" + number(from) + "v.7H0z";
         if (to > from) {
-            out.empty("rect", "x", mm(from), "y", "1.45mm", "width", mm(to - from), "height", "0.2mm");
+            path += "M" + number(from) + " 1.45H" + end + "v.2H" + number(from) + "z";
         }
         if (to >= TICKED) {
-            out.empty("rect", "width", "0.25mm", "height", "3mm");
-            out.empty("rect", "x", mm(to - 0.25), "width", "0.25mm", "height", "3mm");
+            path += "M0 0h.25v3H0zM" + end + " 0h-.25v3H" + end + "z";
         }
-        out.close();
-    }
-
-    private static String mm(double length) {
-        return BigDecimal.valueOf(length).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros()
-                .toPlainString() + "mm";
+        out.open("svg", "class", "size", "width", end + "mm", "viewBox", "0 0 " + end + " 3", "aria-hidden", "true")
+                .empty("path", "d", path).close();
     }
 
     void diagrams(Block.Diagrams diagrams) {

@@ -24,6 +24,7 @@ import org.fieldfold.entry.Source;
 import org.fieldfold.entry.Standing;
 import org.fieldfold.entry.Text;
 import org.fieldfold.entry.TypeLimits;
+import org.fieldfold.entry.Units;
 import org.fieldfold.prose.Prose;
 import org.fieldfold.prose.Run;
 import org.fieldfold.source.Span;
@@ -62,6 +63,11 @@ public final class GuideWriter {
     public Manuscript generic(Placed<Guide> guide, boolean proof) {
         return generic.computeIfAbsent(guide.value().id() + "@" + proof, unseen ->
                 write(guide, OfficePanel.generic(base.edition()), proof));
+    }
+
+    /** The units of its quantities; empty for each in its own. */
+    public Optional<Units> units() {
+        return phrases.units();
     }
 
     /**

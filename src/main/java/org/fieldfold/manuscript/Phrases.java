@@ -63,6 +63,10 @@ public final class Phrases {
         return new Phrases(language, words, wanted);
     }
 
+    public Optional<Units> units() {
+        return units;
+    }
+
     public Measures measures() {
         return new Measures(this, units);
     }

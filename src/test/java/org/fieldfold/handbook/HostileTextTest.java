@@ -22,7 +22,7 @@ class HostileTextTest {
     private static final Set<String> TAGS = Set.of("html", "head", "meta", "title", "style", "link",
             "body", "main", "article", "section", "nav", "div", "p", "span", "a", "h1", "h2", "h3", "h4",
             "h5", "ul", "ol", "li", "dl", "dt", "dd", "table", "caption", "thead", "tbody", "tr", "th", "td",
-            "figure", "figcaption", "img", "svg", "rect", "strong", "b", "small", "em", "i", "label", "input",
+            "figure", "figcaption", "img", "svg", "rect", "path", "strong", "b", "small", "em", "i", "label", "input",
             "code", "meter", "hr", "wbr", "script", "polyline", "circle", "m-", "c-");
 
     @Test

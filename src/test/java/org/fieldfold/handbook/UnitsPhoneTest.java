@@ -79,6 +79,21 @@ class UnitsPhoneTest {
         assertTrue(look("#codling-moth").contains("above 50 °F (10 °C), at most 88 °F (31.1 °C)"));
     }
 
+    /** CSS: 96 px are an inch of 25.4 mm. A bar is as long as the animal whichever units are read beside it. */
+    @Test
+    void barsStayTrueInEitherSystem() {
+        phone.go(one, "");
+        new Select(phone.find("#units-start")).selectByValue("c");
+        phone.go(one, "#leek-moth");
+        Object wrong = phone.run("""
+                return [...document.querySelectorAll('#leek-moth .size')].map(bar => {
+                    const whole = Number(bar.getAttribute('width').replace('mm', '')) / 25.4 * 96;
+                    return [bar.getBoundingClientRect().width, bar.firstChild.getBoundingClientRect().width]
+                        .map(width => Math.abs(width - whole) < 0.1);
+                }).join()""");
+        assertTrue(String.valueOf(wrong).matches("true(,true)+"), String.valueOf(wrong));
+    }
+
     @Test
     void withoutScriptBothStandThere() {
         phone.tell("Emulation.setScriptExecutionDisabled", Map.of("value", true));
