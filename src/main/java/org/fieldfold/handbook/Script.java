@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
 final class Script {
     /** In the order in which they stand; the last one starts the others. */
     static final List<String> PIECES = List.of("words", "fold", "search", "finder", "warmth", "field", "forms", "units",
-            "reckoners", "count", "notes", "counter", "key", "office", "memory", "keep",
+            "season", "reckoners", "count", "notes", "counter", "key", "office", "memory", "keep",
             "start");
 
     private Script() {

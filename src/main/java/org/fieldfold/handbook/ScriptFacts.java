@@ -98,8 +98,10 @@ final class ScriptFacts {
 
     private static Map<String, Object> model(PestEntry pest, DegreeDayEvent event, HeatModel model) {
         Map<String, Object> said = new LinkedHashMap<>();
-        said.put("name", Phrases.capital(pest.names().common()) + ": " + event.event());
+        said.put("entry", Phrases.capital(pest.names().common()));
         said.put("event", event.event());
+        said.put("start", event.start().map(day -> day.toString().substring(2)).orElse(""));
+        said.put("biofix", event.start().isPresent() ? "" : event.biofix().orElse(""));
         said.put("sum", event.sum());
         said.put("unit", event.unit().name());
         said.putAll(numbers(model));

@@ -1,12 +1,17 @@
 package org.fieldfold.manuscript;
 
+import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.fieldfold.entry.DegreeDayEvent;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.prose.Run;
 import org.fieldfold.scouting.decision.Recount;
+import org.fieldfold.scouting.degreeday.DayTemperature;
+import org.fieldfold.scouting.degreeday.HandSum;
 import org.fieldfold.scouting.degreeday.HeatModel;
 import org.fieldfold.scouting.degreeday.TemperatureUnit;
 import org.fieldfold.scouting.geometry.Field;
@@ -33,9 +38,10 @@ final class ReckonerPage {
                 List.of(Run.plain(register.say("book.page.reckoners"))),
                 List.of(Run.plain(register.say("book.page.reckoners.why"))), origin))));
         parts.add(part("warmth", new HeatTables(register.phrases()).of(model(), origin)));
+        parts.add(part("season", seasons()));
         parts.add(part("recount", recounts()));
         parts.add(part("cover", covers()));
-        parts.add(part("net", nets()));
+        parts.add(part("net", List.of(nets(), noWidths())));
         parts.add(part("border", borders()));
         parts.add(part("waiting", new Block.Paragraph(Line.of().add(Run.plain(register.say("book.page.materials"))
                 .to(Places.to(Places.MATERIALS))).runs(), List.of(), origin)));
@@ -61,6 +67,50 @@ final class ReckonerPage {
                 .flatMap(season -> season.events().stream()).map(DegreeDayEvent::model)
                 .flatMap(java.util.Optional::stream).findFirst()
                 .orElse(HeatModel.singleSine(TemperatureUnit.FAHRENHEIT, 50));
+    }
+
+    /** Five days by hand, the third of them missing, in the unit that a reader wants, or in both. */
+    private List<Block> seasons() {
+        Measures measures = register.phrases().measures();
+        HeatModel model = model();
+        TemperatureUnit first = measures.tableUnit(model.unit());
+        Block own = season(model.in(first));
+        return measures.both() ? List.of(own, season(model.in(Measures.other(first)))) : List.of(own);
+    }
+
+    private Block season(HeatModel model) {
+        boolean metric = model.unit() == TemperatureUnit.CELSIUS;
+        double[][] temperatures = metric ? new double[][] {{6, 18}, {9, 21}, {}, {12, 25}, {11, 19}}
+                : new double[][] {{43, 64}, {48, 70}, {}, {54, 77}, {52, 66}};
+        LocalDate start = LocalDate.of(register.base().edition().value().year(), 5, 1);
+        List<DayTemperature> days = new ArrayList<>();
+        List<List<List<Run>>> rows = new ArrayList<>();
+        for (int i = 0; i < temperatures.length; i++) {
+            String day = register.phrases().shortDay(MonthDay.from(start.plusDays(i)));
+            if (temperatures[i].length == 0) {
+                rows.add(row(day, register.say("reckon.season.missing"), "", "", ""));
+                continue;
+            }
+            double min = temperatures[i][0];
+            double max = temperatures[i][1];
+            days.add(new DayTemperature(start.plusDays(i), min, max));
+            HandSum sum = HandSum.of(model, model.unit(), days, start);
+            String total = tenths(sum.total());
+            rows.add(row(day, Figures.plain(min), Figures.plain(max), tenths(model.degreeDays(min, max)),
+                    sum.missing() > 0 ? register.say("reckon.season.least", total) : total));
+        }
+        List<List<Run>> head = new ArrayList<>(head("season", 4));
+        head.add(0, List.of(Run.strong(model.unit().symbol())));
+        return new Block.Grid(register.say("reckon.season.caption", Measures.degrees(model.lower(), model.unit())),
+                head, rows, origin);
+    }
+
+    /** Of whom a net cannot be reckoned, and why. */
+    private Block noWidths() {
+        String names = register.base().pests().values().stream().map(Placed::value)
+                .filter(pest -> pest.netBody().isEmpty()).map(pest -> pest.names().common())
+                .collect(Collectors.joining(", "));
+        return new Block.Paragraph(List.of(Run.plain(register.say("reckon.net.unknown", names))), List.of(), origin);
     }
 
     private Block recounts() {

@@ -101,7 +101,7 @@ class PhoneTest {
                         + two(day.getHours()) + ':' + two(day.getMinutes());
                 }
                 const ask = {
-                    warmth: degreeDays, recount: recount, border: borderFor,
+                    warmth: degreeDays, season: seasonSum, says: saysOf, recount: recount, border: borderFor,
                     cover: (shape, width, more, ...rest) => tunnel(bow(shape, width, more), ...rest),
                     waiting: (finished, a, b, c, d) => {
                         const open = opens(new Date(finished), [a, b], [c, d]);
@@ -125,7 +125,7 @@ class PhoneTest {
                     !same(ask[one.name](...one.asked), one.answered)).map(one =>
                         [one, ask[one.name](...one.asked)]).slice(0, 5));
                 """, cases);
-        assertEquals("border,cover,plan,recount,waiting,warmth: []", wrong);
+        assertEquals("border,cover,plan,recount,says,season,waiting,warmth: []", wrong);
     }
 
     @Test

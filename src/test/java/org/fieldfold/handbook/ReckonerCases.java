@@ -1,5 +1,6 @@
 package org.fieldfold.handbook;
 
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -12,7 +13,9 @@ import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.Threshold;
 import org.fieldfold.scouting.decision.Recount;
 import org.fieldfold.scouting.degreeday.Cutoff;
+import org.fieldfold.scouting.degreeday.DayTemperature;
 import org.fieldfold.scouting.degreeday.DegreeDayMethod;
+import org.fieldfold.scouting.degreeday.HandSum;
 import org.fieldfold.scouting.degreeday.HeatModel;
 import org.fieldfold.scouting.degreeday.TemperatureUnit;
 import org.fieldfold.scouting.geometry.Field;
@@ -35,6 +38,7 @@ final class ReckonerCases {
     static String json() {
         ReckonerCases all = new ReckonerCases();
         all.warmth();
+        all.seasons();
         all.recounts();
         all.covers();
         all.borders();
@@ -64,6 +68,44 @@ final class ReckonerCases {
                     }
                 }
             }
+        }
+    }
+
+    /** Days by hand, some of them missing, in either unit: {@code day, lowest, highest, unit}. */
+    private void seasons() {
+        for (DegreeDayMethod method : DegreeDayMethod.values()) {
+            HeatModel model = new HeatModel(TemperatureUnit.FAHRENHEIT, 43, OptionalDouble.of(88), method,
+                    Cutoff.HORIZONTAL);
+            for (TemperatureUnit unit : TemperatureUnit.values()) {
+                for (int without : new int[] {0, 1, 4}) {
+                    season(model, unit, without);
+                }
+            }
+        }
+    }
+
+    private void season(HeatModel model, TemperatureUnit unit, int without) {
+        LocalDate start = LocalDate.of(2027, 2, 26);
+        List<DayTemperature> days = new ArrayList<>();
+        List<List<Object>> written = new ArrayList<>();
+        for (int i = 11; i >= 0; i--) {
+            double min = unit == TemperatureUnit.CELSIUS ? i - 1.5 : 35 + 1.75 * i;
+            if (i < 5 || i >= 5 + without) {
+                days.add(new DayTemperature(start.plusDays(i - 1), min, min + 7 + i * 1.25));
+                written.add(List.of(start.plusDays(i - 1).toString(), min, min + 7 + i * 1.25,
+                        unit == TemperatureUnit.CELSIUS ? "C" : "F"));
+            }
+        }
+        HandSum sum = HandSum.of(model, unit, days, start);
+        Map<String, Object> said = new LinkedHashMap<>();
+        said.put("total", sum.total());
+        said.put("days", sum.days());
+        said.put("missing", sum.missing());
+        Map<String, Object> asked = new LinkedHashMap<>(ScriptFacts.numbers(model));
+        asked.put("unit", "F");
+        add("season", List.of(asked, written, start.toString()), said);
+        for (double event : new double[] {sum.total() / 2, sum.total() + 10}) {
+            add("says", List.of(said, event), ScriptFacts.word(sum.says(event)));
         }
     }
 

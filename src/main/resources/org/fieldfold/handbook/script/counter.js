@@ -40,7 +40,10 @@ function counter(printed, first) {
         taps = [];
         show();
     }, { 'class': 'quiet' });
-    const note = button(say('count.note'), function () { noteDown(page, countInWords()); }, { 'class': 'quiet' });
+    const note = button(say('count.note'), function () {
+        const so = tally(taps);
+        noteDown(page, countInWords(), { key: key, total: so.total, units: looked(so) });
+    }, { 'class': 'quiet' });
     const advice = make('div', { 'class': 'advice', role: 'status' });
     const after = make('div', { 'class': 'after' });
     const box = make('section', { 'class': 'counter', 'aria-label': say('count.here') });
@@ -67,10 +70,29 @@ function counter(printed, first) {
         show();
     }
 
+    function looked(so) {
+        return Math.min(so.done + (so.now > 0 ? 1 : 0), stopsOf(card)) * card.each;
+    }
+
     function countInWords() {
         const so = tally(taps);
-        const looked = Math.min(so.done + (so.now > 0 ? 1 : 0), stopsOf(card)) * card.each;
-        return say('count.words', so.total, card.counted, looked, looked === 1 ? card.unit1 : card.unit);
+        return say('count.words', so.total, card.counted, looked(so), looked(so) === 1 ? card.unit1 : card.unit);
+    }
+
+    // A count of the same thing on as many units, kept on an earlier day: offered, and taken only when it is asked for.
+    function offerEarlier(so) {
+        const today = isoDay(new Date());
+        const before = keptCounts().filter(function (note) {
+            return note.count.key === key && note.count.units === looked(so) && note.day < today;
+        }).pop();
+        if (before && before.count.total + so.total > 0) {
+            after.appendChild(button(say('count.earlier', before.day, before.count.total), function () {
+                this.parentNode.replaceChild(make('div', { 'class': 'answer' }, ...recountInWords(before.count.total, so.total,
+                    daysBetween(before.day, today), looked(so) === card.units ? card.act : null).map(function (line) {
+                    return make('p', {}, line);
+                })), this);
+            }));
+        }
     }
 
     function show() {
@@ -127,6 +149,9 @@ function counter(printed, first) {
             advice.appendChild(make('p', {}, i === 0 ? make('b', {}, line) : line));
         });
         empty(after);
+        if (result !== 'go-on' || so.done >= stops) {
+            offerEarlier(so);
+        }
         if (result === 'act') {
             ways(page).forEach(function (way) { after.appendChild(way); });
         }

@@ -17,7 +17,7 @@ function field(id, label, attributes) {
 function addForm(key, fields, answer) {
     const section = document.querySelector('.p-' + key);
     if (!section) {
-        return;
+        return null;
     }
     const made = fields.map(function (one) { return field(key + '-' + one[0], one[1], one[2]); });
     const output = make('div', { role: 'status', 'class': 'answer' });
@@ -45,6 +45,10 @@ function addForm(key, fields, answer) {
     });
     section.insertBefore(form, section.children[1] || null);
     reckon();
+    return { form: form, fill: function (values) {
+        values.forEach(function (value, i) { made[i].input.value = value; });
+        reckon();
+    } };
 }
 
 // As many digits as are worth reading.

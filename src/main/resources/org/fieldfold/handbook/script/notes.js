@@ -9,9 +9,10 @@ function nameOf(page) {
 }
 
 // A note begun on an entry's page: it opens the form with what is known.
-function noteDown(page, words) {
+// count, where it is one: key, total, units.
+function noteDown(page, words, count) {
     const kept = notes();
-    kept.push({ day: isoDay(new Date()), page: page.id, name: nameOf(page), text: words, place: '' });
+    kept.push({ day: isoDay(new Date()), page: page.id, name: nameOf(page), text: words, place: '', count: count });
     tell(keep('notes', kept) ? say('note.kept', nameOf(page)) : say('note.full'));
     showNotes();
 }
@@ -22,6 +23,16 @@ function tell(words) {
     told.textContent = words;
     told.className = 'told';
     setTimeout(function () { told.className = 'told unseen'; }, 4000);
+}
+
+// The days of the season's warmth go with the notes.
+function toHandOver() {
+    return notes().concat(warmNotes());
+}
+
+// Kept counts, the oldest first.
+function keptCounts() {
+    return notes().filter(function (note) { return note.count && facts.counts[note.count.key]; });
 }
 
 function noteLine(note) {
@@ -77,9 +88,9 @@ function addNotes() {
     const name = make('input', { id: 'note-name', type: 'text', autocomplete: 'off' });
     const list = make('ul', { 'class': 'notes' });
     const some = make('div', { 'class': 'more' },
-        button(say('note.text'), function () { handOver('notes.txt', 'text/plain;charset=utf-8', asText(notes())); }),
-        button(say('note.csv'), function () { handOver('notes.csv', 'text/csv;charset=utf-8', asTable(notes())); }),
-        button(say('copy'), function () { copy(asText(notes())); }),
+        button(say('note.text'), function () { handOver('notes.txt', 'text/plain;charset=utf-8', asText(toHandOver())); }),
+        button(say('note.csv'), function () { handOver('notes.csv', 'text/csv;charset=utf-8', asTable(toHandOver())); }),
+        button(say('copy'), function () { copy(asText(toHandOver())); }),
         button(say('note.erase-all'), function () {
             forget('notes');
             showNotes();
@@ -112,7 +123,7 @@ function addNotes() {
                     showNotes();
                 }, { 'aria-label': say('note.erase.which', note.day, note.name) })));
         });
-        some.hidden = kept.length === 0;
+        some.hidden = toHandOver().length === 0;
     };
     [form, list, some, make('p', { 'class': 'small' }, say('note.where'))].forEach(function (part) {
         section.appendChild(part);

@@ -25,4 +25,6 @@ whenRead(function () {
     addKeeper();
     addUnits();
     addReckoners();
+    addSeason();
+    addDates();
 });

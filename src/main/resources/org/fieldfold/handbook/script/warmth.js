@@ -64,3 +64,43 @@ function degreeDays(model, min, max, next) {
     }
     return (first + underCurve(model, curve, Math.min(next, max), Math.max(next, max))) / 2;
 }
+
+function degreesIn(unit, own, degrees) {
+    return unit === own ? degrees : unit === 'F' ? degrees * 1.8 + 32 : (degrees - 32) / 1.8;
+}
+
+// Days by hand: [day, lowest, highest, unit]. A day that is not there is missing and never cold, as in HandSum.
+function seasonSum(model, written, from) {
+    const days = {};
+    const counted = [];
+    written.forEach(function (day) {
+        days[day[0]] = [day[1], day[2]].map(function (degrees) { return degreesIn(model.unit, day[3], degrees); });
+        if (day[0] >= from) {
+            counted.push(day[0]);
+        }
+    });
+    counted.sort();
+    const total = counted.reduce(function (sum, day) {
+        return sum + degreeDays(model, days[day][0], days[day][1], (days[dayBehind(day, 1)] || days[day])[0]);
+    }, 0);
+    const last = counted[counted.length - 1];
+    return { total: total, days: counted.length, last: last,
+        missing: last ? daysBetween(from, last) + 1 - counted.length : 0 };
+}
+
+// What a sum says about an event: days that are missing may have brought it, but took no warmth away.
+function saysOf(sum, event) {
+    return sum.total >= event ? 'reached' : sum.missing > 0 || sum.days === 0 ? 'unknown' : 'not-yet';
+}
+
+function dayNumber(day) {
+    return Date.UTC(Number(day.slice(0, 4)), Number(day.slice(5, 7)) - 1, Number(day.slice(8))) / 864e5;
+}
+
+function daysBetween(from, to) {
+    return dayNumber(to) - dayNumber(from);
+}
+
+function dayBehind(day, days) {
+    return new Date((dayNumber(day) + days) * 864e5).toISOString().slice(0, 10);
+}
