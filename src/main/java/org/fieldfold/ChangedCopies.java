@@ -16,9 +16,9 @@ import org.fieldfold.source.Span;
 import org.fieldfold.typeset.SetGuide;
 
 /**
- * Copies of a guide for offices that leave entries out or add notes: each set anew, as it shares no panels with
- * others. A note stands on the panel of its entry if that costs the entry nothing that it says; otherwise on
- * the office's own panel. Where the notes stand is remembered, and nothing else.
+ * Copies of a guide for offices that leave entries out or add notes: each set anew, as it shares no panels
+ * with others. A note stands on the panel of its entry if that costs the entry nothing that it says;
+ * otherwise on the office's own panel. Where the notes stand is remembered, and nothing else.
  */
 final class ChangedCopies {
     private final PrintRoom room;
@@ -88,7 +88,8 @@ final class ChangedCopies {
     }
 
     private static Finding moved(OfficePanel.Note note) {
-        return Finding.warning(note.origin(), "does-not-fit", "expected room for the local note on the panel of '"
+        return Finding.warning(note.origin(), "does-not-fit",
+                "expected room for the local note on the panel of '"
                 + note.note().entry() + "' beside all that it says, found none; the note stands on the office's "
                 + "own panel", "shorten the note");
     }

@@ -15,6 +15,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.fieldfold.calendar.Calendars;
+import org.fieldfold.entry.Audience;
 import org.fieldfold.entry.Contact;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
@@ -104,7 +105,8 @@ final class PackRoom {
                 .forEach(this::spell);
         contact.address().forEach(this::spell);
         contact.people().forEach(this::spell);
-        office.notes().forEach(note -> List.of(note.by(), note.text().pocket().words()).forEach(this::spell));
+        office.notes().forEach(note -> List.of(note.by(), note.text().pocket().words(),
+                note.text().pocketFor(Audience.GARDEN).words()).forEach(this::spell));
     }
 
     private void spell(String words) {

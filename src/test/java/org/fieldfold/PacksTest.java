@@ -54,6 +54,11 @@ class PacksTest {
         assertEquals(one, bytes(folder.resolve("parts").resolve(whole.folder().get().getFileName())));
         assertTrue(one.containsKey("tarnfield/index.html"), one.keySet().toString());
         assertTrue(one.containsKey("tarnfield/potato.es.letter.pdf"), one.keySet().toString());
+        Path offices = whole.folder().get();
+        assertTrue(Files.readString(offices.resolve("hazel-ridge/index.html"))
+                .contains("Left out by this office: Fall armyworm"));
+        assertTrue(Files.readString(offices.resolve("tarnfield/index.html"))
+                .contains("With a note of this office on: Leek moth"));
         assertTrue(one.containsKey("northmoor/print-me-first.a4.pdf"), one.keySet().toString());
         assertTheZipHoldsTheFolder(whole.folder().get().resolve("lowbridge"));
         assertNoErrorOnThePages(whole.folder().get());

@@ -25,12 +25,14 @@ final class OfficeLeavesOut implements Rule {
         for (Placed<Office> placed : base.offices().values()) {
             Office office = placed.value();
             List<Guide> guides = base.guides().values().stream().map(Placed::value)
-                    .filter(guide -> office.guides().isEmpty() || office.guides().contains(guide.id())).toList();
+                    .filter(guide -> office.guides().isEmpty() || office.guides().contains(guide.id()))
+                    .toList();
             for (int i = 0; i < office.leaveOut().size(); i++) {
                 String entry = office.leaveOut().get(i);
                 List<Guide> with = guides.stream().filter(guide -> guide.entries().contains(entry)).toList();
                 if (with.isEmpty() && base.pests().containsKey(entry)) {
-                    found.accept(Finding.info(placed.at("leave-out", i), id(), "expected an entry of the guides "
+                    found.accept(Finding.info(placed.at("leave-out", i), id(),
+                            "expected an entry of the guides "
                             + "that this office hands out, found '" + entry + "', which is in none of them",
                             "take it out of the list"));
                 }
@@ -47,7 +49,8 @@ final class OfficeLeavesOut implements Rule {
             Placed<Office> placed, int i) {
         Guide kept = office.keeps(whole);
         if (kept.entries().isEmpty()) {
-            return Optional.of(Finding.error(placed.at("leave-out", i), id(), "expected something left of guide '"
+            return Optional.of(Finding.error(placed.at("leave-out", i), id(),
+                    "expected something left of guide '"
                     + whole.id() + "', found all its entries left out",
                     "name under 'guides:' those that this office hands out"));
         }
@@ -61,8 +64,9 @@ final class OfficeLeavesOut implements Rule {
         return whole.crops().stream().filter(crop -> base.pests().containsKey(entry)
                 && base.pests().get(entry).value().crops().contains(crop)
                 && pests(kept, base).noneMatch(pest -> pest.crops().contains(crop))).findFirst()
-                .map(crop -> Finding.warning(placed.at("leave-out", i), id(), "expected an entry for crop '" + crop
-                        + "' in guide '" + whole.id() + "', found none but '" + entry + "', which is left out",
+                .map(crop -> Finding.warning(placed.at("leave-out", i), id(),
+                        "expected an entry for crop '" + crop + "' in guide '" + whole.id() + "', found none but '"
+                        + entry + "', which is left out",
                         "keep it, or do not hand out the guide"));
     }
 

@@ -30,7 +30,8 @@ final class TextTooLong implements Rule {
     /** Characters a pocket text may have, by the key it stands under. */
     private static final Map<String, Integer> LIMITS = Map.ofEntries(Map.entry("looks", 110),
             Map.entry("found", 60), Map.entry("mark", 130), Map.entry("text", 90), Map.entry("how", 140),
-            Map.entry("measure", 90), Map.entry("when", 60), Map.entry("bees", 110), Map.entry("note", 140), Map.entry("notes", 140),
+            Map.entry("measure", 90), Map.entry("when", 60), Map.entry("bees", 110), Map.entry("note", 140),
+            Map.entry("notes", 140),
             Map.entry("cautions", 160), Map.entry("year", 130), Map.entry("reason", 140),
             Map.entry("scouting", 140), Map.entry("caption", 40), Map.entry("counted", 60),
             Map.entry("purpose", 70),

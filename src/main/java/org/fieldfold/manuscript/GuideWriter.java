@@ -85,7 +85,7 @@ public final class GuideWriter {
         sections.add(scouting(placed, reader));
         int tab = 1;
         for (String id : guide.entries()) {
-            sections.add(noted(entry(id, placed, tab++, reader), id, office));
+            sections.add(noted(entry(id, placed, tab++, reader), id, office, guide));
         }
         sections.add(contact(placed, office));
         TypeLimits type = guide.type().orElse(POCKET_TYPE);
@@ -118,19 +118,19 @@ public final class GuideWriter {
     }
 
     /** An office's notes stand behind all that the base says of an entry. */
-    private Section noted(Section section, String entry, OfficePanel office) {
+    private Section noted(Section section, String entry, OfficePanel office, Guide guide) {
         List<Block> blocks = new ArrayList<>(section.blocks());
         office.notes().stream().filter(note -> note.note().entry().equals(entry)).forEach(note ->
-                blocks.add(note(note, phrases.say("local"), office)));
+                blocks.add(note(note, phrases.say("local"), office, guide)));
         return blocks.size() == section.blocks().size() ? section : new Section(section.id(), section.kind(),
                 section.tab(), section.name(), blocks, section.origin());
     }
 
-    private Block note(OfficePanel.Note placed, String label, OfficePanel office) {
+    private Block note(OfficePanel.Note placed, String label, OfficePanel office, Guide guide) {
         LocalNote note = placed.note();
-        return new Block.LocalNote(Line.of().strong(label).plain(" ").add(note.text().pocket().line()).plain(" ")
-                .plain(phrases.say("local.signed", note.by(), office.name(), phrases.shortDate(note.date())
-                        .replace(' ', NO_BREAK))).runs(), placed.origin());
+        Line line = Line.of().strong(label).plain(" ").add(note.text().pocketFor(guide.audience()).line());
+        return new Block.LocalNote(line.plain(" ").plain(phrases.say("local.signed", note.by(), office.name(),
+                phrases.shortDate(note.date()).replace(' ', NO_BREAK))).runs(), placed.origin());
     }
 
     private static Block plain(String words, Span origin) {
@@ -216,7 +216,8 @@ public final class GuideWriter {
     private Optional<Block> news(Placed<Guide> placed) {
         List<List<Run>> lines = new ArrayList<>();
         news.lines(base, phrases, placed.value().entries()::contains).forEach(item -> lines.add(
-                lines.isEmpty() ? Line.of().strong(phrases.say("news")).plain(" · ").add(item.runs()).runs() : item.runs()));
+                lines.isEmpty() ? Line.of().strong(phrases.say("news")).plain(" · ").add(item.runs()).runs()
+                : item.runs()));
         return lines.isEmpty() ? Optional.empty()
                 : Optional.of(new Block.Items(false, lines, 0, base.edition().at("year")));
     }
@@ -247,7 +248,7 @@ public final class GuideWriter {
         for (OfficePanel.Note note : office.moved()) {
             String name = Optional.ofNullable(base.pests().get(note.note().entry()))
                     .map(pest -> pest.value().names().common()).orElse(note.note().entry());
-            blocks.add(note(note, phrases.say("local.on", name), office));
+            blocks.add(note(note, phrases.say("local.on", name), office, placed.value()));
         }
         blocks.add(plain(phrases.say("next.flag"), office.origin()));
         weeks(placed, office).ifPresent(blocks::add);

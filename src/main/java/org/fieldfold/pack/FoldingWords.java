@@ -29,8 +29,9 @@ final class FoldingWords {
     }
 
     /**
-     * Whether the page that lies up stands on its head when the sheet lies as the scheme lays it: its reader lays it
-     * the right way up. So it is with the back of a sheet that the printer turned like a sheet on a block.
+     * Whether the page that lies up stands on its head when the sheet lies as the scheme lays it: its reader
+     * lays it the right way up. So it is with the back of a sheet that the printer turned like a sheet on a
+     * block.
      */
     private static boolean isHeadOver(Imposition sheet) {
         boolean likeALeaf = sheet.flip() == FlipEdge.SHORT == sheet.sheetHeight() < sheet.sheetWidth();

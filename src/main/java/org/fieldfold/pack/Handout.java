@@ -9,8 +9,8 @@ import org.fieldfold.fold.Imposition;
  * @param without names of the entries that this office leaves out
  * @param noted names of those on which it has a note of its own
  */
-public record Handout(String title, String purpose, List<String> without, List<String> noted, Imposition sheet,
-        List<Copy> copies) {
+public record Handout(String title, String purpose, List<String> without, List<String> noted,
+        Imposition sheet, List<Copy> copies) {
     public Handout {
         without = List.copyOf(without);
         noted = List.copyOf(noted);

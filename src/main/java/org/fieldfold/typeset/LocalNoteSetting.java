@@ -4,8 +4,8 @@ import java.util.List;
 import org.fieldfold.manuscript.Block;
 
 /**
- * Sets an office's own note: a slip of paper with a corner turned down, as somebody might have pinned it to the
- * panel. No other block has that corner. It is never divided, so that words and signature stay together.
+ * Sets an office's own note: a slip of paper with a corner turned down, as somebody might have pinned it to
+ * the panel. No other block has that corner. It is never divided, so that words and signature stay together.
  */
 final class LocalNoteSetting {
     private static final double RULE = 0.6;
