@@ -42,10 +42,10 @@ public final class Tables {
     /**
      * The texts of a language in the same form: file, path, base text, translation, state.
      *
-     * @throws EditRefused when the language is not begun, or a file of it is not sound
+     * @throws EditRefused when the language is not begun
      */
     public static Translations translations(Path content, ContentBase base,
-            String language) throws IOException, EditRefused {
+            String language) throws EditRefused {
         TranslationTable table = new TranslationTable(content, base, language);
         return new Translations(BYTE_ORDER_MARK + table.csv(), table.placeless());
     }

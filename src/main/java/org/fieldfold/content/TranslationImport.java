@@ -99,7 +99,7 @@ final class TranslationImport {
 
     private void row(CsvReading.Row line, TranslationTable.Row row) throws IOException, EditRefused {
         String now = row.pair().text().words().strip();
-        String was = table.translation(row);
+        String was = row.translation();
         String is = cell(line, TranslationTable.TRANSLATION);
         String state = cell(line, TranslationTable.STATE).toLowerCase(Locale.ROOT);
         boolean confirmed = row.pair().state() == Matching.State.DUE && state.equals("current");

@@ -36,6 +36,12 @@ final class TranslationTable {
             return List.of(file, pair.text().path());
         }
 
+        /** The words as they stand in the file; none where there are none yet. */
+        String translation() {
+            return pair.passage().flatMap(Translation.Passage::words).map(words -> words.markdown().strip())
+                    .orElse("");
+        }
+
         /** Whether another text has the same words, and the translation stands under that one's path. */
         boolean borrowed() {
             return !place.equals(pair.text().path());
@@ -106,18 +112,13 @@ final class TranslationTable {
         files.put(path(row), text);
     }
 
-    /** The translation as it stands in its file. */
-    String translation(Row row) throws IOException, EditRefused {
-        return text(row).value(row.place(), "text").map(String::strip).orElse("");
-    }
-
     /** The whole table as a spreadsheet reads it; cells that could act are made harmless. */
-    String csv() throws IOException, EditRefused {
+    String csv() {
         List<List<String>> lines = new ArrayList<>();
         lines.add(COLUMNS);
         for (Row row : rows) {
             lines.add(List.of(row.file(), row.pair().text().path(), row.pair().text().words().strip(),
-                    translation(row), row.state()));
+                    row.translation(), row.state()));
         }
         return Csv.write(lines);
     }
