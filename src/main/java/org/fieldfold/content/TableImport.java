@@ -14,7 +14,6 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.fieldfold.entry.Monitoring;
-import org.fieldfold.report.Csv;
 import org.fieldfold.report.CsvReading;
 import org.fieldfold.source.SourceFile;
 import org.fieldfold.source.Span;
@@ -22,87 +21,43 @@ import org.fieldfold.source.Span;
 /** Brings a table back from a spreadsheet: what differs goes into the files, what is not understood does not. */
 final class TableImport {
     private final Table table;
-    private final CsvReading csv;
-    private final Map<Integer, TableKind.Column> columns = new LinkedHashMap<>();
-    private final Map<String, Integer> keyColumns = new LinkedHashMap<>();
-    private final List<String> changes = new ArrayList<>();
-    private final List<String> refusals = new ArrayList<>();
+    private final ImportedRows rows;
+    private final boolean decimalCommas;
     private final Set<String> touched = new HashSet<>();
 
-    private TableImport(Table table, CsvReading csv) {
+    private TableImport(Table table, ImportedRows rows, boolean decimalCommas) {
         this.table = table;
-        this.csv = csv;
+        this.rows = rows;
+        this.decimalCommas = decimalCommas;
     }
 
     /** @param csv the table as it was read */
     static TableEdits edits(Table table, CsvReading csv) throws IOException, EditRefused {
-        TableImport reading = new TableImport(table, csv);
-        reading.head();
-        if (reading.refusals.isEmpty()) {
-            reading.body();
-        }
+        TableKind kind = table.kind();
+        List<String> names = new ArrayList<>(kind.keys());
+        kind.columns().forEach(column -> names.add(column.name()));
+        ImportedRows rows = new ImportedRows(csv, names, kind.keys());
+        Map<List<String>, TableRow> known = new LinkedHashMap<>();
+        table.rows().forEach(row -> known.put(row.keys(), row));
+        TableImport reading = new TableImport(table, rows, csv.separator() != ',');
+        rows.each(kind.keys(), known, key -> "expected one of the " + kind.word() + " of the base, found '"
+                + String.join("/", key) + "'; new ones are written in their file",
+                key -> "expected each of the " + kind.word() + " once, found '" + known.get(key).shown()
+                        + "' again", reading::row);
         SortedMap<String, byte[]> files = new TreeMap<>();
         for (String file : reading.touched) {
             files.put(file, table.text(file).bytes());
         }
-        return new TableEdits(reading.changes, reading.refusals,
-                reading.refusals.isEmpty() ? files : new TreeMap<>());
+        return rows.edits(files);
     }
 
-    private void head() {
-        if (csv.rows().isEmpty()) {
-            refusals.add("expected a first row of column names, found an empty table");
-            return;
-        }
-        List<String> names = csv.rows().get(0).cells();
-        for (int i = 0; i < names.size(); i++) {
-            String name = names.get(i).strip();
+    private void row(CsvReading.Row line, TableRow row) throws IOException, EditRefused {
+        for (String name : rows.columns()) {
             Optional<TableKind.Column> column = table.kind().column(name);
-            if (column.isPresent() && !columns.containsValue(column.get())) {
-                columns.put(i, column.get());
-            } else if (table.kind().keys().contains(name) && !keyColumns.containsKey(name)) {
-                keyColumns.put(name, i);
-            } else if (!name.isEmpty()) {
-                List<String> known = new ArrayList<>(table.kind().keys());
-                table.kind().columns().forEach(one -> known.add(one.name()));
-                refusals.add("row 1, column " + (i + 1) + ": expected each of " + String.join(", ", known)
-                        + " at most once, found '" + name + "'");
+            if (column.isPresent()) {
+                cell(line, row, column.get(), rows.cell(line, name));
             }
         }
-        table.kind().keys().stream().filter(key -> !keyColumns.containsKey(key)).forEach(key ->
-                refusals.add("row 1: expected the column '" + key + "', found none"));
-    }
-
-    private void body() throws IOException, EditRefused {
-        Map<List<String>, TableRow> known = new LinkedHashMap<>();
-        table.rows().forEach(row -> known.put(row.keys(), row));
-        Set<List<String>> seen = new HashSet<>();
-        int width = csv.rows().get(0).cells().size();
-        for (CsvReading.Row line : csv.rows().subList(1, csv.rows().size())) {
-            if (line.cells().size() != width) {
-                refuse(line, "expected " + width + " cells, found " + line.cells().size());
-                continue;
-            }
-            List<String> keys = table.kind().keys().stream()
-                    .map(key -> Csv.meant(line.cells().get(keyColumns.get(key)).strip())).toList();
-            TableRow row = known.get(keys);
-            if (row == null) {
-                refuse(line, "column " + table.kind().keys().get(table.kind().keys().size() - 1)
-                        + ": expected one of the " + table.kind().word() + " of the base, found '"
-                        + String.join("/", keys) + "'; new ones are written in their file");
-            } else if (!seen.add(keys)) {
-                refuse(line, "expected each of the " + table.kind().word() + " once, found '" + row.shown()
-                        + "' again");
-            } else {
-                for (Map.Entry<Integer, TableKind.Column> column : columns.entrySet()) {
-                    cell(line, row, column.getValue(), line.cells().get(column.getKey()));
-                }
-            }
-        }
-    }
-
-    private void refuse(CsvReading.Row line, String why) {
-        refusals.add("row " + line.line() + ", " + why);
     }
 
     private void cell(CsvReading.Row line, TableRow row, TableKind.Column column,
@@ -116,26 +71,25 @@ final class TableImport {
         }
         Optional<String> wrong = wrong(row, column, field, value);
         if (wrong.isPresent()) {
-            refuse(line, "column " + column.name() + ": " + wrong.get());
+            rows.refuse(line, column.name(), wrong.get());
             return;
         }
         try {
             Object[] path = row.path(column, text);
             table.keep(row.file(), value.isEmpty() ? text.remove(path) : text.put(value, path));
             touched.add(row.file());
-            changes.add(row.file() + ": " + row.shown() + ", " + column.name() + ": "
+            rows.change(line, row.file() + ": " + row.shown() + ", " + column.name() + ": "
                     + old.map(was -> was.isEmpty() ? "''" : was).orElse("nothing") + " -> "
-                    + (value.isEmpty() ? "nothing" : value) + " (row " + line.line() + ")");
+                    + (value.isEmpty() ? "nothing" : value));
         } catch (EditRefused refused) {
-            refuse(line, "column " + column.name() + ": " + refused.getMessage());
+            rows.refuse(line, column.name(), refused.getMessage());
         }
     }
 
-    /** What a cell stands for: line ends as in the files, a decimal comma where commas divide no cells. */
-    private String meant(String cell, Shape shape) {
-        String value = Csv.meant(cell.replace("\r\n", "\n").replace('\r', '\n')).strip();
+    /** What a value stands for: a decimal comma where commas divide no cells, a truth in any case. */
+    private String meant(String value, Shape shape) {
         boolean number = shape == Shape.Plain.NUMBER || shape == Shape.Plain.INTEGER;
-        return number && csv.separator() != ',' && value.matches("[0-9]+,[0-9]+") ? value.replace(',', '.')
+        return number && decimalCommas && value.matches("[0-9]+,[0-9]+") ? value.replace(',', '.')
                 : shape == Shape.Plain.TRUTH && value.matches("(?i)true|false")
                         ? String.valueOf(value.matches("(?i)true")) : value;
     }

@@ -66,13 +66,8 @@ class AxeTest {
     @BeforeAll
     static void open() throws IOException {
         phone = Phone.open();
-        List<HandbookFile> all = new ArrayList<>(Shipped.FILES);
-        all.addAll(Shipped.SPANISH);
-        for (HandbookFile file : all) {
-            Path path = folder.resolve(file.path());
-            Files.createDirectories(path.getParent());
-            Files.write(path, file.bytes());
-        }
+        Shipped.write(folder, Shipped.FILES);
+        Shipped.write(folder, Shipped.SPANISH);
         try (InputStream code = AxeBuilder.class.getResourceAsStream("/axe.min.js")) {
             axe = new String(code.readAllBytes(), StandardCharsets.UTF_8);
         }

@@ -6,50 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
 /** The shipped handbook in a browser, as on a telephone without signal. */
-class PhoneTest {
-    @TempDir
-    static Path folder;
-    private static Path one;
-    private static Phone phone;
-
-    @BeforeAll
-    static void open() throws IOException {
-        phone = Phone.open();
-        for (HandbookFile file : Shipped.FILES) {
-            Path path = folder.resolve(file.path());
-            Files.createDirectories(path.getParent());
-            Files.write(path, file.bytes());
-        }
-        one = folder.resolve("handbook.en.html");
-    }
-
-    @AfterAll
-    static void nothingWasAskedFor() throws IOException {
-        if (phone != null) {
-            List<String> asked = phone.end();
-            phone.close();
-            assertEquals(List.of(), asked);
-        }
-    }
-
-    @AfterEach
-    void nothingBroke() {
-        assertEquals(List.of(), phone.complaints());
-    }
-
+class PhoneTest extends OnAPhone {
     @Test
     void searchFindsNamesFirstAndGoesThereByKeys() {
         phone.go(one, "");

@@ -4,43 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
 
 /** What a reader keeps from day to day and reckons with later: temperatures, counts, a treatment's day. */
-class SeasonPhoneTest {
-    @TempDir
-    static Path folder;
-    private static Path one;
-    private static Phone phone;
-
-    @BeforeAll
-    static void open() throws IOException {
-        phone = Phone.open();
-        one = folder.resolve("handbook.en.html");
-        Files.write(one, Shipped.oneFile().bytes());
-    }
-
-    @AfterAll
-    static void close() throws IOException {
-        if (phone != null) {
-            phone.close();
-        }
-    }
-
+class SeasonPhoneTest extends OnAPhone {
     @AfterEach
-    void nothingWasAskedForAndNothingBroke() {
+    void forget() {
         phone.run("localStorage.clear()");
-        assertEquals(List.of(), phone.complaints());
     }
 
     private static void set(String id, String value) {

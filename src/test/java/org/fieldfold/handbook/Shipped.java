@@ -2,6 +2,7 @@ package org.fieldfold.handbook;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.fieldfold.content.BaseLoader;
@@ -25,6 +26,14 @@ final class Shipped {
             return BaseLoader.load(Path.of("content")).base().orElseThrow();
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    static void write(Path folder, List<HandbookFile> files) throws IOException {
+        for (HandbookFile file : files) {
+            Path path = folder.resolve(file.path());
+            Files.createDirectories(path.getParent());
+            Files.write(path, file.bytes());
         }
     }
 

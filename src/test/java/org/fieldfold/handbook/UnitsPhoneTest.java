@@ -4,49 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.support.ui.Select;
 
 /** Units by choice, in a browser: both stand there until one is chosen, and then on every page. */
-class UnitsPhoneTest {
-    @TempDir
-    static Path folder;
-    private static Path one;
-    private static Phone phone;
-
-    @BeforeAll
-    static void open() throws IOException {
-        phone = Phone.open();
-        for (HandbookFile file : Shipped.FILES) {
-            Path path = folder.resolve(file.path());
-            Files.createDirectories(path.getParent());
-            Files.write(path, file.bytes());
-        }
-        one = folder.resolve("handbook.en.html");
-    }
-
-    @AfterAll
-    static void nothingWasAskedFor() throws IOException {
-        if (phone != null) {
-            List<String> asked = phone.end();
-            phone.close();
-            assertEquals(List.of(), asked);
-        }
-    }
-
+class UnitsPhoneTest extends OnAPhone {
     @AfterEach
-    void nothingBroke() {
+    void forget() {
         phone.run("localStorage.clear()");
-        assertEquals(List.of(), phone.complaints());
     }
 
     private static String look(String page) {

@@ -1,0 +1,114 @@
+package org.fieldfold.content;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Function;
+import org.fieldfold.report.Csv;
+import org.fieldfold.report.CsvReading;
+
+/**
+ * A table that comes back: its columns by name, its rows each as wide as the first and each once, what it would
+ * change and what of it was refused, with row and column.
+ */
+final class ImportedRows {
+    private final CsvReading csv;
+    private final Map<String, Integer> columns = new LinkedHashMap<>();
+    private final List<String> changes = new ArrayList<>();
+    private final List<String> refusals = new ArrayList<>();
+
+    /** What is done with a row that is known. */
+    interface Taken<R> {
+        void row(CsvReading.Row line, R row) throws IOException, EditRefused;
+    }
+
+    /**
+     * Reads the first row.
+     *
+     * @param known names of columns that may stand there
+     * @param needed those of them that must
+     */
+    ImportedRows(CsvReading csv, Collection<String> known, Collection<String> needed) {
+        this.csv = csv;
+        if (csv.rows().isEmpty()) {
+            refusals.add("expected a first row of column names, found an empty table");
+            return;
+        }
+        List<String> names = csv.rows().get(0).cells();
+        for (int i = 0; i < names.size(); i++) {
+            String name = names.get(i).strip();
+            if (!name.isEmpty() && (!known.contains(name) || columns.putIfAbsent(name, i) != null)) {
+                refusals.add("row 1, column " + (i + 1) + ": expected each of " + String.join(", ", known)
+                        + " at most once, found '" + name + "'");
+            }
+        }
+        needed.stream().filter(name -> !columns.containsKey(name)).forEach(name ->
+                refusals.add("row 1: expected the column '" + name + "', found none"));
+    }
+
+    /**
+     * Goes through the other rows, unless the first was refused.
+     *
+     * @param rows what the base holds, by the words of its key columns
+     * @param unknown what is said of a row that the base does not hold; its column with it
+     * @param again what is said of one that stood there before
+     */
+    <R> void each(List<String> keys, Map<List<String>, R> rows, Function<List<String>, String> unknown,
+            Function<List<String>, String> again, Taken<R> taken) throws IOException, EditRefused {
+        if (!refusals.isEmpty()) {
+            return;
+        }
+        Set<List<String>> seen = new HashSet<>();
+        int width = csv.rows().get(0).cells().size();
+        for (CsvReading.Row line : csv.rows().subList(1, csv.rows().size())) {
+            if (line.cells().size() != width) {
+                refuse(line, "expected " + width + " cells, found " + line.cells().size());
+                continue;
+            }
+            List<String> key = keys.stream().map(name -> cell(line, name)).toList();
+            R row = rows.get(key);
+            if (row == null) {
+                refuse(line, keys.get(keys.size() - 1), unknown.apply(key));
+            } else if (!seen.add(key)) {
+                refuse(line, again.apply(key));
+            } else {
+                taken.row(line, row);
+            }
+        }
+    }
+
+    /** The columns that stand there, in the order of the table. */
+    List<String> columns() {
+        return List.copyOf(columns.keySet());
+    }
+
+    /** What a cell means, with the line ends of the files; empty where its column does not stand there. */
+    String cell(CsvReading.Row line, String column) {
+        return columns.containsKey(column) ? Csv.meant(line.cells().get(columns.get(column))
+                .replace("\r\n", "\n").replace('\r', '\n')).strip() : "";
+    }
+
+    void refuse(CsvReading.Row line, String column, String why) {
+        refuse(line, "column " + column + ": " + why);
+    }
+
+    private void refuse(CsvReading.Row line, String why) {
+        refusals.add("row " + line.line() + ", " + why);
+    }
+
+    void change(CsvReading.Row line, String what) {
+        changes.add(what + " (row " + line.line() + ")");
+    }
+
+    /** @param files what would change, which nothing does where something was refused */
+    TableEdits edits(SortedMap<String, byte[]> files) {
+        return new TableEdits(changes, refusals, refusals.isEmpty() ? files : new TreeMap<>());
+    }
+}
