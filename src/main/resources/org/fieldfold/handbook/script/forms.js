@@ -10,7 +10,8 @@ function field(id, label, attributes) {
     } else {
         input = make('input', Object.assign({ id: name, type: 'number', inputmode: 'decimal', step: 'any' }, attributes));
     }
-    return { input: input, row: make('div', { 'class': 'field' }, make('label', { 'for': name }, label), input) };
+    return { input: input, row: make('div', { 'class': (attributes.options || []).length > 4 ? 'field wide' : 'field' },
+        make('label', { 'for': name }, label), input) };
 }
 
 // fields: [id, label, attributes]; answer takes what was entered, in that order, and gives lines of text

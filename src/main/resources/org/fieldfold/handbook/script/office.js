@@ -47,7 +47,7 @@ function addOffice() {
         addAge();
     });
     const form = make('form', { 'class': 'reckon' },
-        make('div', { 'class': 'field' }, make('label', { 'for': 'my-office' }, say('ask.office')), choice));
+        make('div', { 'class': 'field wide' }, make('label', { 'for': 'my-office' }, say('ask.office')), choice));
     asked.forEach(function (one) { form.appendChild(one.row); });
     form.addEventListener('input', show);
     form.addEventListener('submit', function (event) { event.preventDefault(); });
