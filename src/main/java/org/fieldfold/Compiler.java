@@ -80,6 +80,11 @@ public final class Compiler {
      */
     public record Checked(Optional<ContentBase> base, List<Finding> findings, List<InputFile> inputs,
             Ledgers ledgers) {
+        /** The files that were read or are spoken of, from the content base's parent on. */
+        public List<String> paths() {
+            return Stream.concat(inputs.stream().map(InputFile::path), findings.stream()
+                    .map(finding -> finding.span().file().path())).distinct().toList();
+        }
     }
 
     /**

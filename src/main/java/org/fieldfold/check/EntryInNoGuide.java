@@ -4,7 +4,10 @@ import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.PestEntry;
+import org.fieldfold.entry.Placed;
 import org.fieldfold.source.Finding;
 
 /** An entry that no guide lists reaches nobody on paper. */
@@ -22,8 +25,17 @@ final class EntryInNoGuide implements Rule {
             if (!listed.contains(id)) {
                 found.accept(Finding.warning(pest.at("names", "common"), id(),
                         "expected a guide that lists '" + id
-                        + "', found none", "add it to 'entries:' of a guide"));
+                        + "', found none, so that it is on no foldout", "add it to 'entries:' of "
+                        + (near(base, pest.value()).isEmpty() ? "a guide" : near(base, pest.value()))
+                        + ", or begin a guide of its own with 'fieldfold draft guide ID'"));
             }
         });
+    }
+
+    /** The guides for its crops. */
+    private static String near(ContentBase base, PestEntry pest) {
+        return base.guides().values().stream().map(Placed::value)
+                .filter(guide -> guide.crops().stream().anyMatch(pest.crops()::contains))
+                .map(guide -> "guides/" + guide.id() + ".yaml").sorted().collect(Collectors.joining(" or "));
     }
 }

@@ -41,8 +41,9 @@ final class OfficeUnserved implements Rule {
                                 "expected guide '"
                                 + guide.id() + "' on the office's paper " + office.paper() + ", found it on "
                                 + String.join(", ", papers(guide, base)),
-                                "add the paper to the guide, or name under "
-                                + "'guides:' those that this office hands out")));
+                                "add " + office.paper() + " to 'papers:' of guides/" + guide.id()
+                                + ".yaml, or take that key out there to print it on the papers of edition.yaml; or "
+                                + "name under 'guides:' those that this office hands out")));
             }
         }
     }

@@ -20,7 +20,8 @@ final class ReviserMissing implements Rule {
             if (placed.value().reviser().isEmpty()) {
                 found.accept(Finding.error(placed.at("revised"), id(), "expected who re-read '"
                         + placed.value().id()
-                        + "', found nobody", "add 'reviser:' with the id of a reviewer from edition.yaml"));
+                        + "', found nobody", "re-read it; 'fieldfold sign " + placed.value().id()
+                        + " --by REVIEWER' then writes who and when"));
             }
         }
     }

@@ -20,17 +20,20 @@ final class RevisionDate implements Rule {
         int months = base.edition().value().maxAgeMonths();
         for (Placed<? extends Reviewed> placed : base.reviewed()) {
             Optional<LocalDate> revised = placed.value().revised();
+            String sign = "'fieldfold sign " + placed.value().id() + " --by REVIEWER' then writes the day";
+            if (revised.isEmpty() && placed.value().reviser().isEmpty()) {
+                continue; // nobody signed at all: reviser-missing says so
+            }
             if (revised.isEmpty()) {
                 found.accept(Finding.error(placed.at(), id(), "expected the day on which '" + placed.value()
-                        .id()
-                        + "' was last re-read, found none", "add 'revised: 2026-12-01' and 'reviser:'"));
+                        .id() + "' was last re-read, found none", "re-read it; " + sign));
             } else if (revised.get().isAfter(asOf)) {
                 found.accept(Finding.error(placed.at("revised"), id(), "expected a day not after " + asOf
                         + ", found " + revised.get(), "a text cannot have been re-read in the future"));
             } else if (revised.get().plusMonths(months).isBefore(asOf)) {
                 found.accept(Finding.error(placed.at("revised"), id(), "expected a day within " + months
                         + " months before " + asOf + ", found " + revised.get(),
-                        "re-read the entry, then change the date and the reviser"));
+                        "re-read it; " + sign));
             }
         }
     }

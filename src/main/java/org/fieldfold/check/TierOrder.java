@@ -3,6 +3,7 @@ package org.fieldfold.check;
 import java.time.LocalDate;
 import java.util.function.Consumer;
 import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.Control;
 import org.fieldfold.entry.PestEntry;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.source.Finding;
@@ -24,11 +25,16 @@ final class TierOrder implements PestRule {
             int tier = pest.value().controls().get(i).tier();
             if (tier < before) {
                 found.accept(Finding.error(pest.at("controls", i, "tier"), id(),
-                        "expected tier " + before + " or higher here, found tier " + tier + " behind tier "
-                        + before,
-                        "move this measure up, behind the others of tier " + tier));
+                        "expected the measures in tier order, 1, 2, 3, found tier " + tier + " behind tier "
+                        + before, "move this measure up, before the first of tier " + later(pest.value(), tier)));
             }
             before = Math.max(before, tier);
         }
+    }
+
+    /** The tier of the first measure that should stand behind one of a tier. */
+    private static int later(PestEntry pest, int tier) {
+        return pest.controls().stream().mapToInt(Control::tier).filter(other -> other > tier).findFirst()
+                .orElseThrow();
     }
 }

@@ -8,6 +8,7 @@ import org.fieldfold.Compiler;
 import org.fieldfold.report.FitReport;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.FindingPrinter;
+import org.fieldfold.source.FindingText;
 import org.fieldfold.source.Severity;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -63,10 +64,8 @@ final class CompileCommand implements Callable<Integer> {
     }
 
     private void say(Compiler.Built built, long start) {
-        FindingPrinter printer = new FindingPrinter(terminal.interactive());
-        for (Finding finding : worthSaying(built.findings())) {
-            terminal.err().print(printer.print(finding));
-        }
+        List<Finding> told = worthSaying(built.findings());
+        terminal.err().print(new FindingText(terminal.interactive()).told(told) + FindingText.places(told));
         terminal.err().println(FindingPrinter.summary(built.findings()));
         if (built.folder().isEmpty()) {
             terminal.err().println("nothing was built; mend the errors, or build a marked copy with --proof");

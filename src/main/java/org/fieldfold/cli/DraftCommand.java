@@ -62,7 +62,23 @@ final class DraftCommand implements Callable<Integer> {
         }
         WholeFile.write(file, draft.text().getBytes(StandardCharsets.UTF_8));
         terminal.out().println(file);
+        next().forEach(terminal.out()::println);
         return 0;
+    }
+
+    /** What comes after the draft, in its order. */
+    private List<String> next() {
+        String fill = "  1. fill in what is empty; 'fieldfold check " + id + "' says what is left";
+        return switch (kind) {
+            case "pest" -> List.of(fill,
+                    "  2. list " + id + " under 'entries:' of a guide in " + content.resolve("guides")
+                            + ", or it is on no foldout",
+                    "  3. re-read it: 'fieldfold sign " + id + " --by REVIEWER', one of edition.yaml",
+                    "  4. 'fieldfold compile' prints it");
+            case "natural-enemy", "practice" -> List.of(fill,
+                    "  2. re-read it: 'fieldfold sign " + id + " --by REVIEWER', one of edition.yaml");
+            default -> List.of(fill, "  2. 'fieldfold compile' prints it");
+        };
     }
 
     private int translation() throws IOException {

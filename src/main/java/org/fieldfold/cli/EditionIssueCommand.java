@@ -1,11 +1,13 @@
 package org.fieldfold.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.fieldfold.Compiler;
 import org.fieldfold.Issue;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.FindingPrinter;
+import org.fieldfold.source.FindingText;
 import org.fieldfold.source.Severity;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -36,12 +38,9 @@ final class EditionIssueCommand implements Callable<Integer> {
                 terminal.today().get(), terminal::progress);
         terminal.progressDone();
         if (issued.ledger().isEmpty()) {
-            FindingPrinter printer = new FindingPrinter(terminal.interactive());
-            for (Finding finding : issued.built().findings()) {
-                if (finding.severity() == Severity.ERROR) {
-                    terminal.err().print(printer.print(finding));
-                }
-            }
+            List<Finding> errors = issued.built().findings().stream()
+                    .filter(finding -> finding.severity() == Severity.ERROR).toList();
+            terminal.err().print(new FindingText(terminal.interactive()).told(errors) + FindingText.places(errors));
             terminal.err().println(FindingPrinter.summary(issued.built().findings()));
             terminal.err().println("nothing was issued; mend the errors, then issue again");
             return 1;

@@ -1,6 +1,7 @@
 package org.fieldfold.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
@@ -9,6 +10,7 @@ import org.fieldfold.OfficeChoice;
 import org.fieldfold.Packs;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.FindingPrinter;
+import org.fieldfold.source.FindingText;
 import org.fieldfold.source.Severity;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -126,12 +128,9 @@ final class PackCommand implements Callable<Integer> {
                     packed.folder().get());
             return 0;
         }
-        FindingPrinter printer = new FindingPrinter(terminal.interactive());
-        for (Finding finding : packed.findings()) {
-            if (finding.severity() != Severity.INFO) {
-                terminal.err().print(printer.print(finding));
-            }
-        }
+        List<Finding> told = packed.findings().stream()
+                .filter(finding -> finding.severity() != Severity.INFO).toList();
+        terminal.err().print(new FindingText(terminal.interactive()).told(told) + FindingText.places(told));
         terminal.err().println(FindingPrinter.summary(packed.findings()));
         if (packed.folder().isEmpty()) {
             terminal.err().println("no pack was made; mend the errors, or make marked ones with --proof");

@@ -1,7 +1,9 @@
 package org.fieldfold.content;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.fieldfold.entry.ContentBase;
 
 /**
@@ -13,7 +15,13 @@ import org.fieldfold.entry.ContentBase;
 public record Draft(String path, String text) {
     private static final int WIDEST = 110;
     /** Written by a command, not by hand. */
-    private static final List<String> BY_SIGN = List.of("carried-over", "signed-facts");
+    private static final Set<String> BY_SIGN = Set.of("revised", "reviser", "carried-over", "signed-facts");
+    /** Lists that a new file may well do without; a beginner is not asked for them. */
+    private static final Set<String> MAY_WAIT = Set.of("audiences", "figures", "leave-out", "local",
+            "look-alikes", "nets", "notes", "papers", "requests", "spare", "together", "watch");
+    /** Keys that some file does without, but for which a rule asks in nearly all: by record. */
+    private static final Map<String, Set<String>> ASKED_FOR = Map.of(
+            "threshold", Set.of("stages", "value", "counted", "source"), "insecticide", Set.of("when"));
 
     /** What can be drafted, as it is said on the command line. */
     public static List<String> kinds() {
@@ -39,6 +47,10 @@ public record Draft(String path, String text) {
                 + ".json\n"
                 + "# Fill in what is empty; take the # from a line that you need, and delete the others.\n");
         fields(file.shape(), "", false, text);
+        if (file.shape().keys().contains("reviser")) {
+            text.append("# When all is right, 'fieldfold sign ").append(id)
+                    .append(" --by REVIEWER' writes who re-read it, and when.\n");
+        }
         return new Draft(file.folder() + "/" + id + ".yaml", text.toString());
     }
 
@@ -63,10 +75,17 @@ public record Draft(String path, String text) {
             if (field.presence() == Shape.Presence.FROM_FILE_NAME || BY_SIGN.contains(field.key())) {
                 continue;
             }
-            boolean optional = commented || field.presence() == Shape.Presence.OPTIONAL;
+            boolean optional = commented || mayWait(fields, field);
             comment(says(field), indent, out);
             value(field.key() + ":", field.shape(), indent, optional, out);
         }
+    }
+
+    private static boolean mayWait(Shape.Fields fields, Shape.Field field) {
+        boolean rows = field.key().equals("steps") && field.shape() instanceof Shape.Listed list
+                && list.item() instanceof Shape.Fields;
+        return rows || MAY_WAIT.contains(field.key()) || field.presence() == Shape.Presence.OPTIONAL
+                && !ASKED_FOR.getOrDefault(fields.name(), Set.of()).contains(field.key());
     }
 
     /** The meaning, and the vocabulary where there is one. */

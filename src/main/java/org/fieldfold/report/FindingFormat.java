@@ -2,18 +2,15 @@ package org.fieldfold.report;
 
 import java.util.List;
 import org.fieldfold.source.Finding;
-import org.fieldfold.source.FindingPrinter;
+import org.fieldfold.source.FindingText;
 
 /** The forms in which findings are handed over. */
 public enum FindingFormat {
-    /** For people: source line, caret, hint. */
+    /** For people: source line, caret, hint; errors last. */
     TEXT {
         @Override
         public String write(List<Finding> findings, boolean colour) {
-            FindingPrinter printer = new FindingPrinter(colour);
-            StringBuilder out = new StringBuilder();
-            findings.forEach(finding -> out.append(printer.print(finding)));
-            return out.append(FindingPrinter.summary(findings)).append('\n').toString();
+            return new FindingText(colour).print(findings);
         }
     },
     /** For our own programs: one object a finding. */

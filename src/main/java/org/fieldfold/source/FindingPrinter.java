@@ -15,6 +15,8 @@ import java.util.List;
  */
 public final class FindingPrinter {
     private static final int WIDEST_LINE = 160;
+    /** Of a line that is quoted before its message. */
+    private static final int WIDEST_QUOTE = 60;
 
     private final boolean colour;
 
@@ -39,6 +41,26 @@ public final class FindingPrinter {
         }
         if (!finding.hint().isEmpty()) {
             out.append("  hint: ").append(visible(finding.hint())).append('\n');
+        }
+        return out.toString();
+    }
+
+    /** Findings of one file, rule, severity and hint: what they share once, then a line each. */
+    String together(List<Finding> alike) {
+        Finding first = alike.get(0);
+        SourceFile file = first.span().file();
+        StringBuilder out = new StringBuilder(file.path()).append(": ").append(severity(first.severity()))
+                .append(": ").append(alike.size()).append(" times [").append(first.rule()).append("]\n");
+        alike.forEach(finding -> {
+            String line = file.lineText(finding.span().line()).strip();
+            out.append("    line ").append(finding.span().line()).append("  ");
+            if (!line.isEmpty() && line.length() <= WIDEST_QUOTE) {
+                out.append(visible(line)).append("  ");
+            }
+            out.append(visible(finding.message())).append('\n');
+        });
+        if (!first.hint().isEmpty()) {
+            out.append("  hint: ").append(visible(first.hint())).append('\n');
         }
         return out.toString();
     }

@@ -192,7 +192,7 @@ final class Compositor {
                 + panel + ", found " + lines + (lines == 1 ? " line" : " lines") + " over at "
                 + number(model.size()) + " pt, with every text in its short form",
                 "shorten the texts of this panel by about " + (characters + 9) / 10 * 10
-                + " characters, or take a fold scheme with more panels");
+                + " characters, list fewer entries in the guide, or take a fold scheme with more panels");
     }
 
     static String number(double size) {

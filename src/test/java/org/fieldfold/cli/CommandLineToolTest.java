@@ -184,12 +184,36 @@ class CommandLineToolTest {
         Desk.Run first = run("draft", "pest", "leek-moth", "--content", content.toString());
         assertEquals(0, first.status(), first.err());
         assertTrue(Files.exists(content.resolve("pests/leek-moth.yaml")));
+        assertTrue(first.out().contains("'fieldfold check leek-moth'") && first.out().contains("'entries:' of a guide"),
+                first.out());
         Desk.Run again = run("draft", "pest", "leek-moth", "--content", content.toString());
         assertEquals(2, again.status());
         assertTrue(again.err().contains("exists"), again.err());
         Desk.Run check = run("check", "--content", content.toString());
         assertEquals(1, check.status());
         assertTrue(check.out().contains("content/pests/leek-moth.yaml:"), check.out());
+    }
+
+    @Test
+    void checkSaysOnlyWhatIsAskedForAndCountsTheRest() throws IOException {
+        breakIt();
+        run("draft", "pest", "leek-moth", "--content", content.toString());
+        String base = content.toString();
+        Desk.Run draft = run("check", "leek-moth", "--content", base);
+        assertEquals(1, draft.status());
+        assertFalse(draft.out().contains("potato-beetle.yaml:"), draft.out());
+        assertTrue(draft.out().endsWith("\nin other files: 1 error, 0 warnings, 0 notes\n"), draft.out());
+        assertTrue(draft.out().contains("times [empty-value]\n    line 6  common:  expected a text, found nothing\n"),
+                draft.out());
+        Desk.Run sound = run("check", "guides/potato.yaml", "--content", base);
+        assertEquals(0, sound.status(), "another file's errors are another's: " + sound.out());
+        Desk.Run unknown = run("check", "leek-mouth", "--content", base);
+        assertEquals(2, unknown.status());
+        assertEquals("fieldfold: expected an id or a file of " + base + ", found 'leek-mouth'",
+                unknown.err().strip());
+        String all = run("check", "--content", base).out();
+        assertTrue(all.indexOf("[no-caution]") >= 0 && all.contains("errors stand in\n  content/pests/leek-moth.yaml  "),
+                all);
     }
 
     @Test
