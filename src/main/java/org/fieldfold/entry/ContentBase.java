@@ -10,7 +10,7 @@ import org.fieldfold.fold.FoldSchemes;
 import org.fieldfold.source.Span;
 
 /**
- * Everything that is known, each record with its place. Maps are sorted by id.
+ * Everything that is known, each record with its place. Maps are sorted by id, or for readers by name.
  *
  * @param schemes the fold schemes of this base; empty for one whose file was found but not understood
  * @param unread ids of entries whose file was found but not understood, with its first span: a guide that

@@ -8,6 +8,7 @@ import java.util.List;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
 import org.fieldfold.kept.Kept;
+import org.fieldfold.manuscript.Alphabet;
 import org.fieldfold.manuscript.Book;
 import org.fieldfold.manuscript.CalendarDownloads;
 import org.fieldfold.manuscript.HandbookWriter;
@@ -53,8 +54,9 @@ public final class Handbook {
     }
 
     /** The same; what an earlier build made of the same drawings is taken from there. */
-    public static List<HandbookFile> write(ContentBase base, Phrases phrases, News news, boolean proof,
+    public static List<HandbookFile> write(ContentBase content, Phrases phrases, News news, boolean proof,
             Kept kept) {
+        ContentBase base = Alphabet.of(phrases.language()).order(content);
         Handbook handbook = new Handbook(new HandbookWriter(base, phrases, news).write(proof), phrases,
                 base.edition().value().languages());
         HandbookFile oneFile = handbook.oneFile(base, new Drawings(base), kept);

@@ -1,16 +1,20 @@
 package org.fieldfold.handbook;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.DamageSign;
 import org.fieldfold.entry.Figure;
+import org.fieldfold.entry.LifeStage;
 import org.fieldfold.entry.LookAlike;
 import org.fieldfold.entry.Names;
 import org.fieldfold.entry.PestEntry;
 import org.fieldfold.entry.Placed;
+import org.fieldfold.entry.PlantPart;
 import org.fieldfold.manuscript.CropFigures;
 import org.fieldfold.manuscript.Phrases;
 
@@ -40,14 +44,21 @@ final class KeyFacts {
     Map<String, Object> names() {
         Map<String, Object> names = new LinkedHashMap<>();
         names.put("crop", crops);
-        names.put("part", parts);
-        names.put("sign", signs);
-        names.put("stage", stages);
+        names.put("part", inOrder(parts, PlantPart.values()));
+        names.put("sign", inOrder(signs, DamageSign.values()));
+        names.put("stage", inOrder(stages, LifeStage.values()));
         Map<String, String> pictures = new LinkedHashMap<>();
         CropFigures.of(base).forEach((crop, figure) -> form.drawn(figure)
                 .ifPresent(drawn -> pictures.put(crop, drawn)));
         names.put("pic", pictures);
         return names;
+    }
+
+    private static Map<String, String> inOrder(Map<String, String> names, Enum<?>[] all) {
+        Map<String, String> sorted = new LinkedHashMap<>();
+        Arrays.stream(all).map(ScriptFacts::word).filter(names::containsKey)
+                .forEach(word -> sorted.put(word, names.get(word)));
+        return sorted;
     }
 
     private Map<String, Object> entry(PestEntry pest) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.fieldfold.entry.ContentBase;
+import org.fieldfold.manuscript.Alphabet;
 import org.fieldfold.manuscript.Book;
 import org.fieldfold.manuscript.HandbookWriter;
 import org.fieldfold.manuscript.News;
@@ -28,8 +29,8 @@ public final class SinglePages {
     private final Folder form;
     private final Frame frame;
 
-    public SinglePages(ContentBase base, Phrases phrases, News news) {
-        this.base = base;
+    public SinglePages(ContentBase content, Phrases phrases, News news) {
+        this.base = Alphabet.of(phrases.language()).order(content);
         this.phrases = phrases;
         this.book = new HandbookWriter(base, phrases, news).write(false);
         this.addresses = new Addresses(book);

@@ -62,7 +62,8 @@ final class FinderPages {
         List<Block.Tile> tiles = new ArrayList<>();
         damage.forEach((part, signs) -> {
             Optional<String> figure = signs.values().stream().flatMap(List::stream)
-                    .sorted(Comparator.comparing(pest -> -share(pest, part)))
+                    .sorted(Comparator.comparing((PestEntry pest) -> -share(pest, part))
+                            .thenComparing(PestEntry::id))
                     .flatMap(pest -> register.damageFigure(pest.id()).stream()).findFirst()
                     .map(one -> one.id());
             tiles.add(new Block.Tile(Places.to(Places.part(part)), figure,
@@ -71,7 +72,7 @@ final class FinderPages {
                             .map(sign -> register.phrases().word("sign", sign))
                             .collect(Collectors.joining(" · "))))));
         });
-        tiles.add(new Block.Tile(Places.to(Places.ANIMALS), pests.stream()
+        tiles.add(new Block.Tile(Places.to(Places.ANIMALS), register.pestsById()
                 .flatMap(pest -> register.figure(pest.id(), Optional.empty()).stream()).findFirst()
                 .map(one -> one.id()), register.say("book.animals"),
                 List.of(Run.plain(register.say("book.animals.why")))));

@@ -62,7 +62,7 @@ final class ReckonerPage {
 
     /** That of the first event in the base, or else 50 °F and a single sine. */
     private HeatModel model() {
-        return register.base().pests().values().stream().map(Placed::value)
+        return register.pestsById()
                 .flatMap(pest -> pest.monitoring().stream()).flatMap(look -> look.season().stream())
                 .flatMap(season -> season.events().stream()).map(DegreeDayEvent::model)
                 .flatMap(java.util.Optional::stream).findFirst()

@@ -2,10 +2,12 @@ package org.fieldfold.manuscript;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Figure;
 import org.fieldfold.entry.GrowthStage;
@@ -125,6 +127,11 @@ final class Register {
     List<PestEntry> pestsOf(String crop) {
         return base.pests().values().stream().map(Placed::value).filter(pest -> pest.crops().contains(crop))
                 .toList();
+    }
+
+    /** For what is chosen once and then the same in every language. */
+    Stream<PestEntry> pestsById() {
+        return base.pests().values().stream().map(Placed::value).sorted(Comparator.comparing(PestEntry::id));
     }
 
     /** A window of growth stages, by name where one crop alone is meant. */

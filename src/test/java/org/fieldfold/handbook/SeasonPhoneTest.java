@@ -51,12 +51,12 @@ class SeasonPhoneTest extends OnAPhone {
         for (int day = 1; day <= 9; day++) {
             keepDay("2027-05-0" + day, 60, 80);
         }
-        assertTrue(said().startsWith("180 °F-days (100 °C-days) from 9 days, 2027-05-01 to 2027-05-09"), said());
+        assertTrue(said().startsWith("180 °F-days (100 °C-days) from 9 days, May 1, 2027 to May 9, 2027"), said());
         assertTrue(said().contains("first hatch, at 250 °F-days (139 °C-days): 70 °F-days (39 °C-days) to go."), said());
         assertFalse(said().contains("missing"), said());
         keepDay("2027-05-12", 60, 80);
         assertTrue(said().startsWith("200 °F-days"), said());
-        assertTrue(said().contains("Days missing: 2, the first 2027-05-10."), said());
+        assertTrue(said().contains("Days missing: 2, the first May 10, 2027."), said());
         assertTrue(said().contains("it may have come on a day that is missing"), said());
         keepDay("2027-05-10", 60, 80);
         keepDay("2027-05-11", 60, 80);
@@ -84,7 +84,7 @@ class SeasonPhoneTest extends OnAPhone {
         new Select(phone.find("#reckon-season-unit")).selectByVisibleText("°C");
         // 15 to 25 °C is 59 to 77 °F, 18 above 50
         keepDay("2027-05-01", 15, 25);
-        assertTrue(said().startsWith("18 °F-days (10 °C-days) from 1 days"), said());
+        assertTrue(said().startsWith("18 °F-days (10 °C-days) from one day, May 1, 2027"), said());
     }
 
     /** 10 on one day and 20 three days later are log 2 / 3 a day: they double in 3 days. */

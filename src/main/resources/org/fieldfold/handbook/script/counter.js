@@ -86,7 +86,7 @@ function counter(printed, first) {
             return note.count.key === key && note.count.units === looked(so) && note.day < today;
         }).pop();
         if (before && before.count.total + so.total > 0) {
-            after.appendChild(button(say('count.earlier', before.day, before.count.total), function () {
+            after.appendChild(button(say('count.earlier', keptDay(before.day), before.count.total), function () {
                 this.parentNode.replaceChild(make('div', { 'class': 'answer' }, ...recountInWords(before.count.total, so.total,
                     daysBetween(before.day, today), looked(so) === card.units ? card.act : null).map(function (line) {
                     return make('p', {}, line);

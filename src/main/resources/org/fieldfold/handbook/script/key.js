@@ -59,6 +59,11 @@ function addKey() {
         return count === 1 ? say('key.entry') : say('key.entries', count);
     }
 
+    // In the order of the pages that list them, which is the same for every crop.
+    function inOrder(kind, some) {
+        return Object.keys(facts.names[kind]).filter(function (one) { return some.indexOf(one) >= 0; });
+    }
+
     function options() {
         const left = matching(facts.seen, chosen);
         if (chosen.length === 0) {
@@ -72,19 +77,19 @@ function addKey() {
             });
         }
         if (chosen.length === 1) {
-            const parts = distinct([].concat.apply([], left.map(function (entry) {
+            const hurt = [].concat.apply([], left.map(function (entry) {
                 return entry.seen.map(function (one) { return one[0]; });
-            })));
-            return parts.map(function (part) {
+            }));
+            return inOrder('part', hurt).map(function (part) {
                 const of = matching(left, [chosen[0], part]);
                 return tile(facts.names.part[part], of[0].damage || of[0].pic, many(of.length), part);
             }).concat([tile(say('key.animal'), left[0].pic, '', 'animal')]);
         }
-        const signs = distinct([].concat.apply([], left.map(function (entry) {
+        const signs = [].concat.apply([], left.map(function (entry) {
             return chosen[1] === 'animal' ? entry.stages : entry.seen.filter(function (one) { return one[0] === chosen[1]; })
                 .map(function (one) { return one[1]; });
-        })));
-        return signs.map(function (sign) {
+        }));
+        return inOrder(chosen[1] === 'animal' ? 'stage' : 'sign', signs).map(function (sign) {
             const of = matching(left, [chosen[0], chosen[1], sign]);
             return tile(chosen[1] === 'animal' ? facts.names.stage[sign] : facts.names.sign[sign],
                 chosen[1] === 'animal' ? of[0].pic : of[0].damage || of[0].pic, many(of.length), sign);

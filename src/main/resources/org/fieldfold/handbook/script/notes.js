@@ -36,7 +36,7 @@ function keptCounts() {
 }
 
 function noteLine(note) {
-    return say('note.line', note.day, note.name, note.text, note.place || '–');
+    return say('note.line', keptDay(note.day), note.name, note.text, note.place || '–');
 }
 
 function asText(list) {
@@ -121,7 +121,7 @@ function addNotes() {
                     rest.splice(i, 1);
                     keep('notes', rest);
                     showNotes();
-                }, { 'aria-label': say('note.erase.which', note.day, note.name) })));
+                }, { 'aria-label': say('note.erase.which', keptDay(note.day), note.name) })));
         });
         some.hidden = toHandOver().length === 0;
     };

@@ -30,7 +30,7 @@ function addOffice() {
     function words() {
         return [say('ask.hello')].concat(asked.map(function (one) {
             return say('ask.' + one.key) + ': ' + (one.input.value || '–');
-        }), say('ask.day') + ': ' + isoDay(new Date()), say('ask.photo'), facts.edition).join('\n');
+        }), say('ask.day') + ': ' + dayInWords(new Date()), say('ask.photo'), facts.edition).join('\n');
     }
     function show() {
         const office = myOffice();

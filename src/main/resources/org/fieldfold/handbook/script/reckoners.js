@@ -91,7 +91,7 @@ function offerCounts(form) {
         return;
     }
     const choice = field('recount-kept', say('recount.kept'), { options: ['–'].concat(kept.map(function (note) {
-        return note.name + ' · ' + note.day + ' · ' + note.count.total + ' / ' + note.count.units;
+        return note.name + ' · ' + keptDay(note.day) + ' · ' + note.count.total + ' / ' + note.count.units;
     })) });
     choice.input.addEventListener('change', function () {
         const first = kept[choice.input.value - 1];

@@ -21,15 +21,16 @@ function seasonInWords(events, from) {
     const model = events[0];
     const sum = seasonSum(model, warmDays(), from);
     if (sum.days === 0) {
-        return [say('season.none', from)];
+        return [say('season.none', keptDay(from))];
     }
-    const lines = [say('season.sum', heat(sum.total, model.unit, 0), sum.days, from, sum.last)];
+    const lines = [say(sum.days === 1 ? 'season.sum.1' : 'season.sum', heat(sum.total, model.unit, 0), sum.days, keptDay(from),
+        keptDay(sum.last))];
     if (sum.missing > 0) {
         let first = from;
         while (warmDays().some(function (day) { return day[0] === first; })) {
             first = dayBehind(first, 1);
         }
-        lines.push(say('season.missing', sum.missing, first));
+        lines.push(say('season.missing', sum.missing, keptDay(first)));
     }
     events.forEach(function (event) {
         lines.push(say('season.' + saysOf(sum, event.sum), event.event, heat(event.sum, model.unit, 0),
@@ -94,11 +95,11 @@ function addSeason() {
         summary.textContent = say('season.list', days.length);
         empty(list);
         warmNotes().forEach(function (note, i) {
-            list.appendChild(make('li', {}, make('span', {}, note.day + ' · ' + note.text), button(say('note.erase'), function () {
+            list.appendChild(make('li', {}, make('span', {}, keptDay(note.day) + ' · ' + note.text), button(say('note.erase'), function () {
                 days.splice(i, 1);
                 keep('days', days);
                 show();
-            }, { 'aria-label': say('note.erase.which', note.day, note.text) })));
+            }, { 'aria-label': say('note.erase.which', keptDay(note.day), note.text) })));
         });
         more.hidden = days.length === 0;
         showNotes();

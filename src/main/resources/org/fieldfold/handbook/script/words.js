@@ -77,5 +77,10 @@ function isoDay(day) {
 }
 
 function dayInWords(day) {
-    return say('date', day.getDate(), facts.months[day.getMonth()], day.getFullYear());
+    return keptDay(isoDay(day));
+}
+
+// A day as it is kept, 2027-05-01, as people write it.
+function keptDay(iso) {
+    return say('date', Number(iso.slice(8)), facts.months[Number(iso.slice(5, 7)) - 1], iso.slice(0, 4));
 }
