@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.function.Supplier;
 import org.fieldfold.edition.Change;
 import org.fieldfold.edition.Ledger;
 import org.fieldfold.edition.Snapshot;
@@ -17,13 +18,14 @@ final class CarriedOver {
     private CarriedOver() {
     }
 
-    static List<Finding> findings(ContentBase base, Ledgers ledgers) {
+    /** @param facts of the base, for when they are needed */
+    static List<Finding> findings(ContentBase base, Ledgers ledgers, Supplier<Snapshot> facts) {
         List<Finding> findings = new ArrayList<>();
         Optional<Ledger> last = ledgers.before(base.edition().value().year());
         List<Placed<? extends Reviewed>> carried = base.reviewed().stream()
                 .filter(entry -> entry.value().carriedOver().orElse(false)).toList();
         if (!carried.isEmpty()) {
-            Snapshot now = Snapshot.of(base);
+            Snapshot now = facts.get();
             for (Placed<? extends Reviewed> entry : carried) {
                 String id = entry.value().id();
                 String found = last.isEmpty() ? "no edition before this one"

@@ -112,20 +112,21 @@ public final class Compiler {
 
     /** Reads a content base and puts every rule to it. */
     public static Checked check(Path content, Optional<LocalDate> asOf) throws IOException {
-        return judge(BaseLoader.load(content), content, asOf);
+        return judge(BaseLoader.load(content), content, asOf, Judging.ANEW);
     }
 
-    /** Puts every rule to a base that was read from a folder. */
-    static Checked judge(LoadedBase loaded, Path content, Optional<LocalDate> asOf) throws IOException {
+    /** Holds a base that was read from a folder to every rule and to what was issued. */
+    static Checked judge(LoadedBase loaded, Path content, Optional<LocalDate> asOf, Judging judging)
+            throws IOException {
         List<Finding> findings = new ArrayList<>(loaded.findings());
         loaded.base().ifPresent(base -> findings.addAll(
-                Rulebook.check(base, asOf.orElse(base.edition().value().issued()))));
+                judging.rules(loaded, base, asOf.orElse(base.edition().value().issued()))));
         loaded.base().ifPresent(base -> findings.addAll(Languages.findings(base)));
-        Ledgers ledgers = Ledgers.in(content);
+        Ledgers ledgers = judging.ledgers(content);
         findings.addAll(ledgers.findings());
         loaded.base().ifPresent(base -> {
-            findings.addAll(Reissue.facts(base, ledgers));
-            findings.addAll(CarriedOver.findings(base, ledgers));
+            findings.addAll(Reissue.facts(base, ledgers, () -> judging.facts(loaded, base)));
+            findings.addAll(CarriedOver.findings(base, ledgers, () -> judging.facts(loaded, base)));
         });
         Collections.sort(findings);
         return new Checked(loaded.base(), List.copyOf(findings), loaded.inputs(), ledgers);

@@ -32,30 +32,44 @@ record Ledgers(Path folder, SortedMap<Integer, Ledger> byYear, List<Finding> fin
 
     /** Reads {@code issued/<year>.json} of a content base. A damaged ledger is a finding and is not used. */
     static Ledgers in(Path content) throws IOException {
+        return of(content, files(content));
+    }
+
+    /** The files of ledgers with their bytes; without them where it is none that may be read. */
+    static SortedMap<Path, Optional<byte[]>> files(Path content) throws IOException {
         Path folder = content.resolve("issued");
-        SortedMap<Integer, Ledger> byYear = new TreeMap<>();
-        List<Finding> findings = new ArrayList<>();
+        SortedMap<Path, Optional<byte[]>> found = new TreeMap<>();
         if (Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
             try (DirectoryStream<Path> files =
                     Files.newDirectoryStream(folder, "[0-9][0-9][0-9][0-9].json")) {
                 for (Path file : files) {
-                    read(file, byYear, findings);
+                    found.put(file, Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+                            && Files.size(file) <= LARGEST ? Optional.of(Files.readAllBytes(file))
+                            : Optional.empty());
                 }
             }
         }
+        return found;
+    }
+
+    /** @param files of a content base, as {@link #files} found them */
+    static Ledgers of(Path content, SortedMap<Path, Optional<byte[]>> files) {
+        Path folder = content.resolve("issued");
+        SortedMap<Integer, Ledger> byYear = new TreeMap<>();
+        List<Finding> findings = new ArrayList<>();
+        files.forEach((file, bytes) -> read(file, bytes, byYear, findings));
         chain(folder, byYear, findings);
         return new Ledgers(folder, byYear, findings.stream().sorted().toList());
     }
 
-    private static void read(Path file, SortedMap<Integer, Ledger> byYear,
-            List<Finding> findings) throws IOException {
-        if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) || Files.size(file) > LARGEST) {
+    private static void read(Path file, Optional<byte[]> bytes, SortedMap<Integer, Ledger> byYear,
+            List<Finding> findings) {
+        if (bytes.isEmpty()) {
             findings.add(altered(file, "expected a ledger's file, found a link or a file of another size",
                     "take it from version control again"));
             return;
         }
-        Optional<Ledger.Read> read = Ledger.read(new String(Files.readAllBytes(file),
-                StandardCharsets.UTF_8));
+        Optional<Ledger.Read> read = Ledger.read(new String(bytes.get(), StandardCharsets.UTF_8));
         String year = file.getFileName().toString().replace(".json", "");
         if (read.isEmpty() || !String.valueOf(read.get().ledger().year()).equals(year)) {
             findings.add(altered(file, "expected the ledger of edition " + year + ", found none",

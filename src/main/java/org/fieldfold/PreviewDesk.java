@@ -15,8 +15,6 @@ import java.util.stream.Stream;
 import org.fieldfold.check.Rulebook;
 import org.fieldfold.content.KeptReadings;
 import org.fieldfold.content.LoadedBase;
-import org.fieldfold.edition.Comparison;
-import org.fieldfold.edition.Snapshot;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Figure;
 import org.fieldfold.entry.Placed;
@@ -42,6 +40,7 @@ final class PreviewDesk implements Shelf {
     private final Optional<LocalDate> asOf;
     private final Consumer<String> steps;
     private final KeptReadings kept = new KeptReadings();
+    private final KeptJudging judging = new KeptJudging();
     private final PreviewGuides guides = new PreviewGuides();
     private final Map<String, Resource> own = PreviewPage.resources();
     private final Map<String, List<PreviewGuides.Shown>> lastPanels = new HashMap<>();
@@ -70,14 +69,14 @@ final class PreviewDesk implements Shelf {
     synchronized long renew() throws IOException {
         LoadedBase loaded = kept.load(content);
         steps.accept("read");
-        Compiler.Checked checked = Compiler.judge(loaded, content, asOf);
+        Compiler.Checked checked = Compiler.judge(loaded, content, asOf, judging);
         steps.accept("rules");
         findings = checked.findings();
         stale = checked.base().isEmpty();
         if (!stale) {
             ContentBase read = checked.base().get();
             news = News.of(checked.ledgers().before(read.edition().value().year()).map(last ->
-                    Comparison.of("", last.facts(), "", Snapshot.of(read))));
+                    judging.changes(last, judging.facts(loaded, read))));
             base = Optional.of(TranslatedBase.in(read, read.edition().value().languages().get(0)));
             pages = Optional.empty();
         }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import org.fieldfold.edition.Change;
 import org.fieldfold.edition.Comparison;
 import org.fieldfold.edition.Ledger;
@@ -22,14 +23,18 @@ final class Reissue {
     private Reissue() {
     }
 
-    /** Facts that are not those of the ledger; none when the year was not issued yet. */
-    static List<Finding> facts(ContentBase base, Ledgers ledgers) {
+    /**
+     * Facts that are not those of the ledger; none when the year was not issued yet.
+     *
+     * @param facts of the base, for when they are needed
+     */
+    static List<Finding> facts(ContentBase base, Ledgers ledgers, Supplier<Snapshot> facts) {
         int year = base.edition().value().year();
         Optional<Ledger> issued = ledgers.of(year);
         if (issued.isEmpty()) {
             return List.of();
         }
-        Snapshot now = Snapshot.of(base);
+        Snapshot now = facts.get();
         if (now.equals(issued.get().facts())) {
             return List.of();
         }

@@ -40,12 +40,14 @@ class HouseTest {
         MAY_USE.put("output", List.of("report"));
         MAY_USE.put("entry", List.of("source", "prose", "scouting", "fold"));
         MAY_USE.put("translation", List.of("source", "prose", "entry"));
+        MAY_USE.put("trace", List.of("source", "entry"));
         MAY_USE.put("calendar", List.of("scouting", "entry"));
         MAY_USE.put("content", List.of("source", "prose", "scouting", "fold", "entry", "translation",
                 "report"));
-        MAY_USE.put("edition", List.of("source", "prose", "scouting", "entry", "translation", "report"));
+        MAY_USE.put("edition", List.of("source", "prose", "scouting", "entry", "translation", "trace",
+                "report"));
         MAY_USE.put("check", List.of("source", "prose", "scouting", "fold", "entry", "calendar",
-                "translation", "report"));
+                "translation", "trace", "report"));
         MAY_USE.put("manuscript", List.of("source", "prose", "scouting", "entry", "calendar", "edition"));
         MAY_USE.put("typeset", List.of("source", "prose", "fold", "manuscript"));
         MAY_USE.put("pdf", List.of("fold", "manuscript", "typeset"));

@@ -15,27 +15,25 @@ import org.fieldfold.source.Finding;
 import org.fieldfold.source.Span;
 
 /** The events of an entry meet the windows in which it is scouted for, at one station at least. */
-final class EventOutsideSeason implements Rule {
+final class EventOutsideSeason implements PestRule {
     @Override
     public String id() {
         return "event-outside-season";
     }
 
     @Override
-    public void check(ContentBase base, LocalDate asOf, Consumer<Finding> found) {
+    public void check(Placed<PestEntry> pest, ContentBase base, LocalDate asOf, Consumer<Finding> found) {
         Calendars calendars = new Calendars(base);
-        for (Placed<PestEntry> pest : base.pests().values()) {
-            List<EntryCalendar> near = calendars.places().stream()
-                    .map(place -> calendars.of(pest.value(), List.of(), Audience.FIELD, place))
-                    .filter(row -> !row.looks().isEmpty() && !row.bars().isEmpty()).toList();
-            if (!near.isEmpty() && near.stream().noneMatch(EventOutsideSeason::meets)) {
-                CalendarLine bar = near.get(0).bars().get(0);
-                CalendarLine look = near.get(0).looks().get(0).window();
-                found.accept(Finding.info(season(pest), id(), "expected an event within the weeks in which "
-                        + "one looks, found '" + bar.id() + "' from " + day(bar.first()) + " to "
-                        + day(bar.last()) + ", and looking from " + day(look.first()) + " to "
-                        + day(look.last()), "look up the window, the crop's usual days, and the event's sum"));
-            }
+        List<EntryCalendar> near = calendars.places().stream()
+                .map(place -> calendars.of(pest.value(), List.of(), Audience.FIELD, place))
+                .filter(row -> !row.looks().isEmpty() && !row.bars().isEmpty()).toList();
+        if (!near.isEmpty() && near.stream().noneMatch(EventOutsideSeason::meets)) {
+            CalendarLine bar = near.get(0).bars().get(0);
+            CalendarLine look = near.get(0).looks().get(0).window();
+            found.accept(Finding.info(season(pest), id(), "expected an event within the weeks in which one "
+                    + "looks, found '" + bar.id() + "' from " + day(bar.first()) + " to " + day(bar.last())
+                    + ", and looking from " + day(look.first()) + " to " + day(look.last()),
+                    "look up the window, the crop's usual days, and the event's sum"));
         }
     }
 

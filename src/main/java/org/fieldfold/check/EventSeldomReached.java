@@ -16,27 +16,25 @@ import org.fieldfold.scouting.calendar.EventDates;
 import org.fieldfold.source.Finding;
 
 /** A degree-day event comes, at one station at least, in half of the years or more. */
-final class EventSeldomReached implements Rule {
+final class EventSeldomReached implements PestRule {
     @Override
     public String id() {
         return "event-seldom-reached";
     }
 
     @Override
-    public void check(ContentBase base, LocalDate asOf, Consumer<Finding> found) {
+    public void check(Placed<PestEntry> pest, ContentBase base, LocalDate asOf, Consumer<Finding> found) {
         Calendars calendars = new Calendars(base);
-        for (Placed<PestEntry> pest : base.pests().values()) {
-            for (int i = 0; i < pest.value().monitoring().size(); i++) {
-                List<DegreeDayEvent> events = pest.value().monitoring().get(i).season().map(Season::events)
-                        .orElse(List.of());
-                for (int j = 0; j < events.size(); j++) {
-                    List<String> seldom = seldom(pest.value(), events.get(j), calendars);
-                    if (!seldom.isEmpty() && seldom.size() == calendars.places().size()) {
-                        found.accept(Finding.warning(pest.at("monitoring", i, "season", "events", j), id(),
-                                "expected an event that comes in half of the years or more, found it in "
-                                + String.join(", ", seldom),
-                                "look sum, thresholds and unit up again, or leave it out"));
-                    }
+        for (int i = 0; i < pest.value().monitoring().size(); i++) {
+            List<DegreeDayEvent> events = pest.value().monitoring().get(i).season().map(Season::events)
+                    .orElse(List.of());
+            for (int j = 0; j < events.size(); j++) {
+                List<String> seldom = seldom(pest.value(), events.get(j), calendars);
+                if (!seldom.isEmpty() && seldom.size() == calendars.places().size()) {
+                    found.accept(Finding.warning(pest.at("monitoring", i, "season", "events", j), id(),
+                            "expected an event that comes in half of the years or more, found it in "
+                            + String.join(", ", seldom),
+                            "look sum, thresholds and unit up again, or leave it out"));
                 }
             }
         }

@@ -2,9 +2,15 @@ package org.fieldfold.check;
 
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.fieldfold.entry.Chapter;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Figure;
 import org.fieldfold.entry.Keys;
@@ -14,6 +20,10 @@ import org.fieldfold.source.Span;
 
 /** Walks over all words of the base, wherever they stand in a record, with their place in the file. */
 final class Facts {
+    /** Kinds of record with texts, in the order in which they are gone through. */
+    private static final Map<String, Function<ContentBase, SortedMap<String, ? extends Placed<?>>>> KINDS =
+            kinds();
+
     /**
      * One text, or one line of words.
      *
@@ -32,17 +42,48 @@ final class Facts {
     }
 
     static void texts(ContentBase base, Consumer<Written> visitor) {
-        List<Placed<?>> all = new ArrayList<>(List.of(base.edition()));
-        all.addAll(base.materials().values());
-        all.addAll(base.pests().values());
-        all.addAll(base.enemies().values());
-        all.addAll(base.practices().values());
-        all.addAll(base.guides().values());
-        all.addAll(base.offices().values());
-        all.addAll(base.figures().values());
-        all.forEach(placed -> walk(placed, placed.value(), new ArrayList<>(), visitor));
-        base.chapters().values().forEach(chapter -> visitor.accept(new Written("chapter", "handbook",
-                chapter.value().title() + ". " + chapter.value().body().words(), chapter.at())));
+        records(base).forEach(record -> record.texts(base, visitor));
+    }
+
+    /** All records with texts, those of a kind in the order of their ids. */
+    static Stream<Of> records(ContentBase base) {
+        return Stream.concat(Stream.of(new Of("edition", "")), KINDS.entrySet().stream().flatMap(kind ->
+                kind.getValue().apply(base).keySet().stream().map(id -> new Of(kind.getKey(), id))));
+    }
+
+    private static Map<String, Function<ContentBase, SortedMap<String, ? extends Placed<?>>>> kinds() {
+        Map<String, Function<ContentBase, SortedMap<String, ? extends Placed<?>>>> kinds = new LinkedHashMap<>();
+        kinds.put("materials", ContentBase::materials);
+        kinds.put("pests", ContentBase::pests);
+        kinds.put("enemies", ContentBase::enemies);
+        kinds.put("practices", ContentBase::practices);
+        kinds.put("guides", ContentBase::guides);
+        kinds.put("offices", ContentBase::offices);
+        kinds.put("figures", ContentBase::figures);
+        kinds.put("chapters", ContentBase::chapters);
+        return kinds;
+    }
+
+    /**
+     * A record, by its kind and id.
+     *
+     * @param id empty for the edition
+     */
+    record Of(String kind, String id) {
+        String name() {
+            return id.isEmpty() ? kind : kind + "/" + id;
+        }
+
+        /** Shows its texts, as they stand in a base. */
+        void texts(ContentBase base, Consumer<Written> visitor) {
+            Placed<?> placed = id.isEmpty() ? base.edition() : KINDS.get(kind).apply(base).get(id);
+            if (placed.value() instanceof Chapter chapter) {
+                visitor.accept(new Written("chapter", "handbook", chapter.title() + ". "
+                        + chapter.body().words(), placed.at()));
+            } else {
+                walk(placed, placed.value(), new ArrayList<>(), visitor);
+            }
+        }
     }
 
     private static void walk(Placed<?> placed, Object value, List<Object> path, Consumer<Written> visitor) {

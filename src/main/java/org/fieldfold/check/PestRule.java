@@ -1,7 +1,9 @@
 package org.fieldfold.check;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.PestEntry;
 import org.fieldfold.entry.Placed;
@@ -14,5 +16,11 @@ interface PestRule extends Rule {
     @Override
     default void check(ContentBase base, LocalDate asOf, Consumer<Finding> found) {
         base.pests().values().forEach(pest -> check(pest, base, asOf, found));
+    }
+
+    /** One question a pest. */
+    default Stream<Question> questions(ContentBase base) {
+        return base.pests().keySet().stream().map(pest -> new Question(id() + " pests/" + pest, List.of(this),
+                (read, asOf, found) -> check(read.pests().get(pest), read, asOf, found)));
     }
 }

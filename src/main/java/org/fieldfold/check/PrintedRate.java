@@ -1,6 +1,5 @@
 package org.fieldfold.check;
 
-import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
@@ -9,7 +8,7 @@ import org.fieldfold.entry.ContentBase;
 import org.fieldfold.source.Finding;
 
 /** No application rate is ever printed: the label on the container gives it. */
-final class PrintedRate implements Rule {
+final class PrintedRate implements TextRule {
     private static final String AMOUNT = "(?:\\d[\\d.,/]*|\\d* ?[¼½¾⅓⅔]|one|two|three|four|five|six|seven|"
             + "eight|nine|ten|twelve|half an?|an?)";
     private static final String MEASURE = "(?:fl\\.? ?oz|fluid ounces?|oz|ounces?|pints?|pts?|quarts?|qts?|"
@@ -36,10 +35,10 @@ final class PrintedRate implements Rule {
     }
 
     @Override
-    public void check(ContentBase base, LocalDate asOf, Consumer<Finding> found) {
-        Facts.texts(base, text -> in(text.words()).ifPresent(rate -> found.accept(
-                Finding.error(text.span(), id(), "expected no application rate, found '" + rate + "'",
-                        "take it out; the label on the container gives the rate"))));
+    public void check(Facts.Written text, ContentBase base, Consumer<Finding> found) {
+        in(text.words()).ifPresent(rate -> found.accept(Finding.error(text.span(), id(),
+                "expected no application rate, found '" + rate + "'",
+                "take it out; the label on the container gives the rate")));
     }
 
     /** The first application rate in some words. */

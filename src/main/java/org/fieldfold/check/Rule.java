@@ -1,13 +1,15 @@
 package org.fieldfold.check;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.function.Consumer;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.source.Finding;
 
 /**
  * One question that is put to the whole content base. A rule keeps no state; the same base gives the same
- * findings.
+ * findings. It reads the base that it is given and nothing else that may change: what it has read decides
+ * whether its findings are kept.
  */
 public interface Rule {
     /** Its name in findings and in {@code explain}: lower case with hyphens. */

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.source.Finding;
 
@@ -95,11 +96,28 @@ public final class Rulebook {
 
     /** Every finding of every rule, sorted by file and position. */
     public static List<Finding> check(ContentBase base, LocalDate asOf) {
-        return RULES.parallelStream().flatMap(rule -> {
+        return questions(base).parallel().flatMap(question -> {
             List<Finding> found = new ArrayList<>();
-            rule.check(base, asOf, found::add);
+            question.ask(base, asOf, found::add);
             return found.stream();
         }).sorted().toList();
+    }
+
+    /**
+     * Everything that is asked of a base, in parts that can be asked by themselves: rules that look at texts,
+     * translations or pests one by one are put to each, all others to the base as a whole.
+     */
+    static Stream<Question> questions(ContentBase base) {
+        Stream<Question> ofOne = RULES.stream().filter(rule -> !(rule instanceof TextRule)
+                && !(rule instanceof TranslationRule)).flatMap(rule -> rule instanceof PestRule ofPests
+                ? ofPests.questions(base) : Stream.of(new Question(rule.id(), List.of(rule), rule::check)));
+        return Stream.of(ofOne, TextRule.questions(those(TextRule.class), base),
+                TranslationRule.questions(those(TranslationRule.class), base)).flatMap(questions -> questions)
+                .toList().stream();
+    }
+
+    private static <R extends Rule> List<R> those(Class<R> kind) {
+        return RULES.stream().filter(kind::isInstance).map(kind::cast).toList();
     }
 
     /**

@@ -1,30 +1,27 @@
 package org.fieldfold.check;
 
-import java.time.LocalDate;
 import java.util.Map;
 import java.util.function.Consumer;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.source.Finding;
 
 /** A pocket text is short enough for a panel 7 cm wide. */
-final class TextTooLong implements Rule {
+final class TextTooLong implements TextRule {
     @Override
     public String id() {
         return "text-too-long";
     }
 
     @Override
-    public void check(ContentBase base, LocalDate asOf, Consumer<Finding> found) {
-        Facts.texts(base, text -> {
-            int limit = LIMITS.getOrDefault(text.key(), OTHER);
-            int length = text.words().codePointCount(0, text.words().length());
-            if (text.forPocket() && length > limit) {
-                found.accept(Finding.error(text.span(), id(), "expected at most " + limit
-                        + " characters in '" + text.key() + "' (" + text.length() + "), found " + length,
-                        text.length().equals("line") ? "shorten it"
-                        : "shorten it; the longer form belongs under 'handbook:'"));
-            }
-        });
+    public void check(Facts.Written text, ContentBase base, Consumer<Finding> found) {
+        int limit = LIMITS.getOrDefault(text.key(), OTHER);
+        int length = text.words().codePointCount(0, text.words().length());
+        if (text.forPocket() && length > limit) {
+            found.accept(Finding.error(text.span(), id(), "expected at most " + limit
+                    + " characters in '" + text.key() + "' (" + text.length() + "), found " + length,
+                    text.length().equals("line") ? "shorten it"
+                    : "shorten it; the longer form belongs under 'handbook:'"));
+        }
     }
 
     /** Characters a pocket text may have, by the key it stands under. */

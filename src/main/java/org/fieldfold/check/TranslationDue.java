@@ -1,6 +1,7 @@
 package org.fieldfold.check;
 
 import java.util.function.Consumer;
+import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Translation;
 import org.fieldfold.source.Finding;
 import org.fieldfold.translation.Matching;
@@ -13,9 +14,8 @@ final class TranslationDue implements TranslationRule {
     }
 
     @Override
-    public void check(Translation translation, String file, Translation.Page page, Matching matching,
-            Consumer<Finding> found) {
-        for (Matching.Pair pair : matching.pairs()) {
+    public void check(TranslatedFile file, ContentBase base, Consumer<Finding> found) {
+        for (Matching.Pair pair : file.matching().pairs()) {
             if (pair.state() == Matching.State.DUE) {
                 Translation.Passage passage = pair.passage().orElseThrow();
                 found.accept(Finding.warning(passage.hashPlace(), id(), "expected a translation of "

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Translation;
 import org.fieldfold.source.Finding;
 import org.fieldfold.translation.Matching;
@@ -20,9 +21,8 @@ final class TranslationNumbers implements TranslationRule {
     }
 
     @Override
-    public void check(Translation translation, String file, Translation.Page page, Matching matching,
-            Consumer<Finding> found) {
-        for (Matching.Pair pair : matching.pairs()) {
+    public void check(TranslatedFile file, ContentBase base, Consumer<Finding> found) {
+        for (Matching.Pair pair : file.matching().pairs()) {
             if (pair.state() != Matching.State.CURRENT) {
                 continue;
             }

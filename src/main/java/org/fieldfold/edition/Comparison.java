@@ -25,7 +25,17 @@ public record Comparison(String from, String to, List<Change> changes) {
         changes = List.copyOf(changes);
     }
 
+    /** Whether two records of one name have the same facts. */
+    interface Sameness {
+        boolean of(String name, Snapshot.Known before, Snapshot.Known after);
+    }
+
     public static Comparison of(String from, Snapshot before, String to, Snapshot after) {
+        return of(from, before, to, after, (name, was, is) -> was.facts().equals(is.facts()));
+    }
+
+    /** @param same is asked before a record is gone through fact by fact */
+    static Comparison of(String from, Snapshot before, String to, Snapshot after, Sameness same) {
         List<Change> changes = new ArrayList<>();
         TreeSet<String> kinds = new TreeSet<>(before.records().keySet());
         kinds.addAll(after.records().keySet());
@@ -33,10 +43,17 @@ public record Comparison(String from, String to, List<Change> changes) {
             TreeSet<String> ids = new TreeSet<>();
             Optional.ofNullable(before.records().get(kind)).ifPresent(byId -> ids.addAll(byId.keySet()));
             Optional.ofNullable(after.records().get(kind)).ifPresent(byId -> ids.addAll(byId.keySet()));
-            ids.forEach(id -> record(before, after, kind, id, changes));
+            ids.stream().filter(id -> !isSame(before, after, kind, id, same))
+                    .forEach(id -> record(before, after, kind, id, changes));
         }
         changes.sort(Comparator.comparing(Change::group));
         return new Comparison(from, to, changes);
+    }
+
+    private static boolean isSame(Snapshot before, Snapshot after, String kind, String id, Sameness same) {
+        Optional<Snapshot.Known> was = before.get(kind, id);
+        Optional<Snapshot.Known> is = after.get(kind, id);
+        return was.isPresent() && is.isPresent() && same.of(kind + "/" + id, was.get(), is.get());
     }
 
     private static void record(Snapshot before, Snapshot after, String kind, String id,

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Keys;
@@ -37,18 +38,30 @@ public record Snapshot(SortedMap<String, SortedMap<String, Known>> records) {
         records = Collections.unmodifiableSortedMap(copy);
     }
 
+    /** Finds out what is known of a record. */
+    interface Knowing {
+        /** @param find the record in a base */
+        Optional<Known> of(String kind, String id, Function<ContentBase, Object> find);
+    }
+
     /** The facts of a base as it was read. */
     public static Snapshot of(ContentBase base) {
+        return of(base, (kind, id, find) -> known(find.apply(base)));
+    }
+
+    /** @param knowing is asked for every record */
+    static Snapshot of(ContentBase base, Knowing knowing) {
         SortedMap<String, SortedMap<String, Known>> records = new TreeMap<>();
-        for (RecordComponent component : ContentBase.class.getRecordComponents()) {
+        for (RecordComponent component : Keys.components(base)) {
             String kind = Keys.of(component);
-            Object value = Keys.value(base, component);
             SortedMap<String, Known> byId = new TreeMap<>();
-            if (value instanceof Map<?, ?> map) {
-                map.forEach((id, record) -> known(record).ifPresent(known ->
-                        byId.put(String.valueOf(id), known)));
+            if (Keys.value(base, component) instanceof Map<?, ?> map) {
+                map.keySet().forEach(id -> knowing.of(kind, (String) id, from ->
+                        ((Map<?, ?>) Keys.value(from, component)).get(id)).ifPresent(known ->
+                        byId.put((String) id, known)));
             } else {
-                known(value).ifPresent(known -> byId.put(kind, known));
+                knowing.of(kind, "", from -> Keys.value(from, component)).ifPresent(known ->
+                        byId.put(kind, known));
             }
             if (!byId.isEmpty()) {
                 records.put(kind, byId);

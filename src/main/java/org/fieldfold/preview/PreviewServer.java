@@ -68,10 +68,12 @@ public final class PreviewServer implements AutoCloseable {
      */
     public static PreviewServer open(int port, Shelf shelf) throws IOException {
         // read once, when the first server of a process is made
-        limit("sun.net.httpserver.maxReqTime", PATIENCE_SECONDS);
-        limit("sun.net.httpserver.maxReqHeaders", 100);
-        limit("sun.net.httpserver.maxReqHeaderSize", 32 * 1024);
-        limit("jdk.httpserver.maxConnections", MOST_AT_ONCE - EventStreams.MOST);
+        set("sun.net.httpserver.maxReqTime", PATIENCE_SECONDS);
+        set("sun.net.httpserver.maxReqHeaders", 100);
+        set("sun.net.httpserver.maxReqHeaderSize", 32 * 1024);
+        set("jdk.httpserver.maxConnections", MOST_AT_ONCE - EventStreams.MOST);
+        // the body goes out behind its head at once, and not when the head was acknowledged, 40 ms later
+        set("sun.net.httpserver.nodelay", true);
         return new PreviewServer(port, shelf);
     }
 
@@ -97,9 +99,9 @@ public final class PreviewServer implements AutoCloseable {
         clock.shutdownNow();
     }
 
-    private static void limit(String property, int most) {
+    private static void set(String property, Object value) {
         if (System.getProperty(property) == null) {
-            System.setProperty(property, String.valueOf(most));
+            System.setProperty(property, String.valueOf(value));
         }
     }
 

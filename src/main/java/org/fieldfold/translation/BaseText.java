@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.regex.Pattern;
 import org.fieldfold.source.Span;
 
 /**
@@ -16,6 +17,7 @@ import org.fieldfold.source.Span;
  */
 public record BaseText(String path, String words, boolean oneLine, boolean optional, Span span) {
     private static final int BYTES = 4;
+    private static final Pattern SPACE = Pattern.compile("\\s+");
 
     /**
      * What a translation names it by: the first 8 hexadecimal digits of the SHA-256 of its words, with all
@@ -24,7 +26,7 @@ public record BaseText(String path, String words, boolean oneLine, boolean optio
     public String hash() {
         try {
             byte[] hash = MessageDigest.getInstance("SHA-256")
-                    .digest(words.strip().replaceAll("\\s+", " ").getBytes(StandardCharsets.UTF_8));
+                    .digest(SPACE.matcher(words.strip()).replaceAll(" ").getBytes(StandardCharsets.UTF_8));
             return HexFormat.of().formatHex(hash, 0, BYTES);
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException("every Java platform has SHA-256", impossible);

@@ -3,6 +3,7 @@ package org.fieldfold.translation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Placed;
@@ -20,6 +21,18 @@ public final class BaseTexts {
                 files.computeIfAbsent(document.file(), first -> new ArrayList<>())
                         .addAll(of(document, placed)));
         return files;
+    }
+
+    /** Those of one file; none when the base has no such file. */
+    public static List<BaseText> of(ContentBase base, String file) {
+        List<BaseText> texts = new ArrayList<>();
+        Document.of(base, file).forEach((document, placed) -> texts.addAll(of(document, placed)));
+        return texts;
+    }
+
+    /** The files that have texts, without reading them. */
+    public static SortedSet<String> files(ContentBase base) {
+        return Document.files(base);
     }
 
     private static List<BaseText> of(Document document, Placed<?> placed) {

@@ -2,7 +2,11 @@ package org.fieldfold.translation;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Placed;
 
@@ -44,5 +48,35 @@ record Document(String file, String prefix) {
             }
         });
         return documents;
+    }
+
+    /** The records of one file, in the order of the base. */
+    static Map<Document, Placed<?>> of(ContentBase base, String file) {
+        Map<Document, Placed<?>> documents = new LinkedHashMap<>();
+        if (file.equals(EDITION.file())) {
+            documents.put(EDITION, base.edition());
+        }
+        TextWalk.components(base).forEach((name, value) -> {
+            if (file.equals(LISTS.get(name))) {
+                ((SortedMap<?, ?>) value).forEach((id, placed) ->
+                        documents.put(of(name, (String) id), (Placed<?>) placed));
+            } else if (FOLDERS.containsKey(name) && file.startsWith(FOLDERS.get(name) + "/")) {
+                String id = file.substring(FOLDERS.get(name).length() + 1);
+                Optional.ofNullable(((SortedMap<?, ?>) value).get(id)).ifPresent(placed ->
+                        documents.put(of(name, id), (Placed<?>) placed));
+            }
+        });
+        return documents;
+    }
+
+    /** The files of all records with texts. */
+    static SortedSet<String> files(ContentBase base) {
+        SortedSet<String> files = new TreeSet<>(Set.of(EDITION.file()));
+        TextWalk.components(base).forEach((name, value) -> {
+            if (holds(name)) {
+                ((SortedMap<?, ?>) value).keySet().forEach(id -> files.add(of(name, (String) id).file()));
+            }
+        });
+        return files;
     }
 }

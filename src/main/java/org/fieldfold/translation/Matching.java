@@ -43,12 +43,14 @@ public record Matching(List<Pair> pairs, List<Translation.Passage> left) {
                 byHash.putIfAbsent(passage.of(), passage);
             }
         }
-        Set<String> hashes = new HashSet<>(texts.stream().map(BaseText::hash).toList());
+        List<String> hashes = texts.stream().map(BaseText::hash).toList();
+        Set<String> known = new HashSet<>(hashes);
         Set<Translation.Passage> used = new HashSet<>();
         List<Pair> pairs = new ArrayList<>();
-        for (BaseText text : texts) {
+        for (int i = 0; i < hashes.size(); i++) {
+            BaseText text = texts.get(i);
             Translation.Passage own = byPath.get(text.path());
-            Pair pair = pair(text, own, byHash, hashes);
+            Pair pair = pair(text, hashes.get(i), own, byHash, known);
             pair.passage().ifPresent(used::add);
             if (own != null && own.words().isEmpty()) {
                 used.add(own);
@@ -58,9 +60,9 @@ public record Matching(List<Pair> pairs, List<Translation.Passage> left) {
         return new Matching(pairs, passages.stream().filter(passage -> !used.contains(passage)).toList());
     }
 
-    private static Pair pair(BaseText text, Translation.Passage own, Map<String, Translation.Passage> byHash,
-            Set<String> hashes) {
-        String hash = text.hash();
+    /** @param hashes of all texts of the file */
+    private static Pair pair(BaseText text, String hash, Translation.Passage own,
+            Map<String, Translation.Passage> byHash, Set<String> hashes) {
         if (own != null && own.of().equals(hash) && own.words().isPresent()) {
             return new Pair(text, Optional.of(own), State.CURRENT);
         }

@@ -1,0 +1,114 @@
+package org.fieldfold.trace;
+
+import java.lang.reflect.RecordComponent;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.Figure;
+import org.fieldfold.entry.Keys;
+import org.fieldfold.entry.Placed;
+import org.fieldfold.entry.Translation;
+import org.fieldfold.source.SourceFile;
+import org.fieldfold.source.Span;
+
+/**
+ * What every record of a base was read from: a file of the same path and bytes gives the same record at the
+ * same place, whatever its other lines were read for.
+ *
+ * @param edition what the edition was read from
+ * @param parts by the component of the base, and by language the files of a translation: what each record was
+ *     read from; empty where that is not known, which is never the same as before
+ */
+record BaseState(Optional<String> edition, Map<String, SortedMap<String, Optional<String>>> parts) {
+    /** @param hashes of the files that the base was read from, by path */
+    static BaseState of(ContentBase base, Map<String, String> hashes) {
+        return new Reading(base, hashes).state();
+    }
+
+    /** What is no longer as it was. */
+    Changes since(BaseState before) {
+        if (edition.isEmpty() || !edition.equals(before.edition)) {
+            return Changes.EVERYTHING;
+        }
+        Map<String, Set<String>> changed = new HashMap<>();
+        Set<String> names = new HashSet<>();
+        Set<String> all = new TreeSet<>(parts.keySet());
+        all.addAll(before.parts.keySet());
+        for (String part : all) {
+            SortedMap<String, Optional<String>> was = before.parts.getOrDefault(part, new TreeMap<>());
+            SortedMap<String, Optional<String>> is = parts.getOrDefault(part, new TreeMap<>());
+            Set<String> ids = new TreeSet<>(was.keySet());
+            ids.addAll(is.keySet());
+            ids.removeIf(id -> was.getOrDefault(id, Optional.empty()).isPresent()
+                    && was.get(id).equals(is.get(id)));
+            changed.put(part, ids);
+            if (!was.keySet().equals(is.keySet())) {
+                names.add(part);
+            }
+        }
+        return new Changes(false, changed, names);
+    }
+
+    /** Finds out of each record what it was read from. */
+    private record Reading(ContentBase base, Map<String, String> hashes) {
+        BaseState state() {
+            Map<String, SortedMap<String, Optional<String>>> parts = new HashMap<>();
+            for (RecordComponent component : Keys.components(base)) {
+                if (Keys.value(base, component) instanceof SortedMap<?, ?> records) {
+                    SortedMap<String, Optional<String>> states = new TreeMap<>();
+                    records.forEach((id, record) -> states.put((String) id, of((String) id, record)));
+                    parts.put(component.getName(), states);
+                }
+            }
+            base.translations().forEach((language, translation) -> {
+                SortedMap<String, Optional<String>> states = new TreeMap<>();
+                translation.files().forEach((file, page) -> states.put(file, file(page.start().file())));
+                parts.put(WatchedBase.files(language), states);
+            });
+            return new BaseState(file(base.edition().spans().file()), parts);
+        }
+
+        private Optional<String> of(String id, Object record) {
+            if (record instanceof Placed<?> placed) {
+                Optional<String> own = file(placed.spans().file());
+                return placed.value() instanceof Figure figure
+                        ? own.flatMap(note -> file(figure.file()).map(image -> note + " " + image)) : own;
+            }
+            if (record instanceof Span unread) {
+                return file(unread.file()).map(file -> file + " " + unread.start() + " " + unread.end());
+            }
+            if (record instanceof Translation translation) {
+                return glossary(translation);
+            }
+            return record instanceof Optional<?> ? scheme(id) : Optional.empty();
+        }
+
+        private Optional<String> glossary(Translation translation) {
+            Set<Optional<String>> files = translation.glossary().stream().map(term -> file(term.place().file()))
+                    .collect(Collectors.toCollection(java.util.LinkedHashSet::new));
+            return files.contains(Optional.<String>empty()) ? Optional.empty()
+                    : Optional.of(files.stream().flatMap(Optional::stream).collect(Collectors.joining(" ")));
+        }
+
+        /** A fold scheme carries no place: its file lies below the edition's. */
+        private Optional<String> scheme(String id) {
+            String edition = base.edition().spans().file().path();
+            return file(edition.substring(0, edition.lastIndexOf('/') + 1) + "schemes/" + id + ".fold");
+        }
+
+        private Optional<String> file(SourceFile file) {
+            return file(file.path());
+        }
+
+        private Optional<String> file(String path) {
+            return Optional.ofNullable(hashes.get(path)).map(hash -> path + " " + hash);
+        }
+    }
+}

@@ -1,0 +1,132 @@
+package org.fieldfold;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.lifecycle.AfterContainer;
+import net.jqwik.api.lifecycle.BeforeContainer;
+import org.fieldfold.content.BaseLoader;
+import org.fieldfold.content.KeptReadings;
+import org.fieldfold.content.LoadedBase;
+import org.fieldfold.edition.Comparison;
+import org.fieldfold.edition.Ledger;
+import org.fieldfold.edition.Snapshot;
+import org.fieldfold.source.Finding;
+
+/**
+ * Whatever is saved in a base, what is kept from one save to the next gives the same findings, at the same
+ * lines, and the same changes since the last edition as a base that is read and judged for the first time.
+ * Each try edits what the tries before it have left; now and then a file goes back to what it was.
+ */
+class KeptJudgingProperties {
+    private static Path folder;
+    private static Follower whole;
+    private static Follower small;
+    private static final Set<List<String>> SEEN = new HashSet<>();
+    private static final List<Integer> ASKED = new ArrayList<>();
+
+    /** A base, and what is kept of it from save to save. */
+    private record Follower(Path content, RandomSaves saves, KeptReadings readings, KeptJudging judging) {
+        static Follower of(Path content) throws IOException {
+            ledger(content);
+            Follower follower = new Follower(content, new RandomSaves(content), new KeptReadings(),
+                    new KeptJudging());
+            follower.holds("as it was laid");
+            return follower;
+        }
+
+        void holds(String edited) throws IOException {
+            LoadedBase loaded = readings.load(content);
+            Compiler.Checked kept = Compiler.judge(loaded, content, Optional.empty(), judging);
+            Compiler.Checked anew = Compiler.check(content, Optional.empty());
+            assertEquals(lines(anew.findings()), lines(kept.findings()), edited);
+            SEEN.add(lines(kept.findings()));
+            ASKED.add(judging.asked().values().stream().mapToInt(Integer::intValue).sum());
+            if (anew.base().isPresent() && anew.ledgers().of(2026).isPresent()) {
+                Ledger last = anew.ledgers().of(2026).get();
+                Snapshot now = judging.facts(loaded, kept.base().orElseThrow());
+                assertEquals(Snapshot.of(anew.base().get()), now, edited);
+                assertEquals(Comparison.of("", last.facts(), "", now),
+                        judging.changes(kept.ledgers().of(2026).orElseThrow(), now), edited);
+            }
+        }
+    }
+
+    /** Places are compared as a reader sees them: a finding at a line that moved must have moved too. */
+    private static List<String> lines(List<Finding> findings) {
+        return findings.stream().map(finding -> finding.span().place() + ": " + finding + " ["
+                + finding.span().file().lineText(finding.span().line()) + "] " + finding.hint()).toList();
+    }
+
+    /** The edition before, in which one entry said something else. */
+    private static void ledger(Path content) throws IOException {
+        Path file = content.resolve("pests/leek-moth.yaml");
+        String now = Files.readString(file);
+        Files.writeString(file, now.replaceFirst("\\d mm", "9 mm").replaceFirst("pocket: (\\w)", "pocket: Now $1"));
+        Snapshot before = Snapshot.of(BaseLoader.load(content).base().orElseThrow());
+        Files.writeString(file, now);
+        Files.createDirectories(content.resolve("issued"));
+        Files.writeString(content.resolve("issued/2026.json"), new Ledger(2026, LocalDate.of(2026, 1, 15),
+                Compiler.VERSION, Optional.empty(), before, new TreeMap<>()).text());
+    }
+
+    @BeforeContainer
+    static void lay() throws IOException {
+        folder = Files.createTempDirectory("judging");
+        Path demo = folder.resolve("whole/content");
+        try (Stream<Path> files = Files.walk(Path.of("content"))) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Path copy = demo.resolve(Path.of("content").relativize(file).toString());
+                Files.createDirectories(copy.getParent());
+                Files.copy(file, copy);
+            }
+        }
+        whole = Follower.of(demo);
+        SmallBase.lay(folder.resolve("small/content"));
+        small = Follower.of(folder.resolve("small/content"));
+    }
+
+    /** Had every save given the same findings, or every rule been put each time, nothing would be shown. */
+    @AfterContainer
+    static void clear() throws IOException {
+        int all = ASKED.get(0);
+        assertTrue(SEEN.size() > 10, "different findings: " + SEEN.size());
+        assertTrue(ASKED.stream().sorted().toList().get(ASKED.size() / 2) < all / 10, ASKED.toString());
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.sorted(Collections.reverseOrder()).toList()) {
+                Files.delete(file);
+            }
+        }
+    }
+
+    @Property(tries = 12, shrinking = ShrinkingMode.OFF)
+    void ofTheWholeDemoBase(@ForAll long seed) throws IOException {
+        Random random = new Random(seed);
+        StringBuilder edited = new StringBuilder();
+        for (int i = random.nextInt(4); i >= 0; i--) {
+            edited.append(whole.saves().save(random)).append('\n');
+        }
+        whole.holds(edited.toString());
+    }
+
+    @Property(tries = 80, shrinking = ShrinkingMode.OFF)
+    void ofASmallBaseSaveBySave(@ForAll long seed) throws IOException {
+        small.holds(small.saves().save(new Random(seed)));
+    }
+}
