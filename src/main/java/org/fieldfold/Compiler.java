@@ -50,9 +50,6 @@ public final class Compiler {
     private static final List<String> FOUND_IN_LEDGERS = List.of("carried-over-changed",
             "issued-bytes-differ", "issued-facts-differ", "ledger-altered");
 
-    /** Beside the builds, what they made and the next may take; may be deleted at any time. */
-    private static final String KEPT = ".kept";
-
     private static final Pattern LEDGER = Pattern.compile("/issued/([0-9]{4})\\.json$");
 
     private Compiler() {
@@ -70,6 +67,11 @@ public final class Compiler {
         /** Makes every file. */
         public Request(Path content, Path out, Optional<LocalDate> asOf, boolean proof) {
             this(content, out, asOf, proof, true);
+        }
+
+        /** Beside the builds, what they made and the next may take; may be deleted at any time. */
+        Path kept() {
+            return out.resolve(".kept");
         }
     }
 
@@ -93,9 +95,10 @@ public final class Compiler {
      * @param folder where it is; empty when errors stood and nothing was built
      * @param whereToLook lines that say where to begin
      * @param fit how every panel fits; empty when no guide was set
+     * @param unchanged whether there was nothing to do, because nothing has changed since the last build
      */
     public record Built(Optional<Path> folder, List<OutputFile> outputs, List<Finding> findings,
-            List<FitRow> fit, List<String> whereToLook, Work work) {
+            List<FitRow> fit, List<String> whereToLook, Work work, boolean unchanged) {
         public int files() {
             return outputs.size();
         }
@@ -135,11 +138,19 @@ public final class Compiler {
     /** Checks a content base and builds everything from it, or nothing. */
     public static Built compile(Request request, Consumer<String> progress) throws IOException {
         progress.accept("reading " + request.content());
-        return compile(request, check(request.content(), request.asOf()), progress);
+        Optional<LastBuild> last = LastBuild.of(request);
+        Optional<Built> standing = last.flatMap(LastBuild::built);
+        return standing.isPresent() ? standing.get()
+                : compile(request, check(request.content(), request.asOf()), last, progress);
     }
 
     /** The same, of a base that was read already. */
     static Built compile(Request request, Checked checked, Consumer<String> progress) throws IOException {
+        return compile(request, checked, Optional.empty(), progress);
+    }
+
+    private static Built compile(Request request, Checked checked, Optional<LastBuild> before,
+            Consumer<String> progress) throws IOException {
         if (checked.base().isEmpty() || !request.proof() && hasError(checked.findings())
                 || !Languages.findings(checked.base().get()).isEmpty()) {
             return refused(checked.findings(), List.of());
@@ -162,6 +173,7 @@ public final class Compiler {
 
         try (OutputFolder folder = OutputFolder.open(request.out(), String.valueOf(edition.year()))) {
             progress.accept("printing guides and writing the handbook");
+            LastBuild.published(kept, edition.year()).ifPresent(folder::follow);
             CompletableFuture<Pages> pages = CompletableFuture.supplyAsync(
                     () -> Pages.of(tongues, checked.ledgers(), changes, findings, guides.fit(),
                             request.proof(), kept));
@@ -176,16 +188,21 @@ public final class Compiler {
                             .map(Compiler::input).toList(), folder.files());
             folder.write("manifest.json", manifest.json().getBytes(StandardCharsets.UTF_8));
             folder.publish();
+            Built built = new Built(Optional.of(folder.target()), folder.files(), List.copyOf(findings),
+                    guides.fit(), whereToLook(folder.target(), edition.languages()),
+                    new Work(kept.made(), kept.taken() + folder.kept()), false);
+            LastBuild.published(kept, edition.year(), folder);
+            before.ifPresent(files -> files.say(kept, checked.inputs(), edition.year(), built,
+                    edition.languages()));
             kept.tidy();
-            return new Built(Optional.of(folder.target()), folder.files(), List.copyOf(findings),
-                    guides.fit(), whereToLook(folder, edition.languages()), new Work(kept.made(), kept.taken()));
+            return built;
         }
     }
 
     /** An issued edition is made of its content alone, whatever lies beside it. */
     private static Kept kept(Request request, ContentBase base, Ledgers ledgers) {
         return request.anew() || ledgers.of(base.edition().value().year()).isPresent() ? Kept.nothing()
-                : Program.of(Compiler.class).map(program -> Kept.in(request.out().resolve(KEPT), program,
+                : Program.of(Compiler.class).map(program -> Kept.in(request.kept(), program,
                         PrintRoom.hashes(base), PrintRoom.SHARED)).orElseGet(Kept::nothing);
     }
 
@@ -232,7 +249,7 @@ public final class Compiler {
 
     private static Built refused(List<Finding> findings, List<FitRow> fit) {
         return new Built(Optional.empty(), List.of(), List.copyOf(findings), fit, List.of(),
-                new Work(0, 0));
+                new Work(0, 0), false);
     }
 
     private static boolean hasError(List<Finding> findings) {
@@ -249,12 +266,12 @@ public final class Compiler {
         return new OutputFile(file.path(), file.size(), file.sha256());
     }
 
-    private static List<String> whereToLook(OutputFolder folder, List<String> languages) {
-        return Stream.of(Stream.of("print and fold   " + folder.target().resolve("foldouts")),
+    static List<String> whereToLook(Path folder, List<String> languages) {
+        return Stream.of(Stream.of("print and fold   " + folder.resolve("foldouts")),
                 languages.stream().flatMap(language -> Stream.of(
-                        "open on a phone  " + folder.target().resolve("handbook." + language + ".html"),
-                        "on an iPhone     " + folder.target().resolve("handbook." + language + ".epub"))),
-                Stream.of("review           " + folder.target().resolve("review/index.html")))
+                        "open on a phone  " + folder.resolve("handbook." + language + ".html"),
+                        "on an iPhone     " + folder.resolve("handbook." + language + ".epub"))),
+                Stream.of("review           " + folder.resolve("review/index.html")))
                 .flatMap(lines -> lines).toList();
     }
 }

@@ -1,9 +1,11 @@
 package org.fieldfold;
 
+import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.fieldfold.manuscript.Manuscript;
+import org.fieldfold.output.OutputFolder;
 import org.fieldfold.pdf.PrintJob;
 import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
@@ -80,8 +82,7 @@ final class Form {
                 ? paper + ", " + look.sheets() + (look.sheets() == 1 ? " sheet" : " sheets") : paper;
     }
 
-    /** Its file. */
-    byte[] print() {
-        return room.print(order, this::set);
+    void print(OutputFolder folder) throws IOException {
+        room.print(order, this::set, path, folder);
     }
 }

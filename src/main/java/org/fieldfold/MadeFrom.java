@@ -1,7 +1,6 @@
 package org.fieldfold;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,8 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.concurrent.ConcurrentSkipListMap;
-import java.util.stream.Stream;
 import org.fieldfold.content.InputFile;
 import org.fieldfold.report.Sha256;
 
@@ -84,51 +81,5 @@ record MadeFrom(String shared, Map<String, String> own) {
     void remember(Path packs, ContentFiles content, String asked) throws IOException {
         WholeFile.write(packs.resolve(NAME), (content.key(asked) + "\n" + shared + "\n")
                 .getBytes(StandardCharsets.UTF_8));
-    }
-
-    /**
-     * All files of a content base as they lie on the disk.
-     *
-     * @param hashes by path in the base
-     */
-    record ContentFiles(SortedMap<String, String> hashes) {
-        static ContentFiles in(Path content) throws IOException {
-            List<Path> files;
-            try (Stream<Path> found = Files.walk(content)) {
-                files = found.filter(Files::isRegularFile).toList();
-            }
-            SortedMap<String, String> hashes = new ConcurrentSkipListMap<>();
-            try {
-                files.parallelStream().forEach(file -> hashes.put(content.relativize(file).toString()
-                        .replace('\\', '/'), hash(file)));
-            } catch (UncheckedIOException failed) {
-                throw failed.getCause();
-            }
-            return new ContentFiles(hashes);
-        }
-
-        private static String hash(Path file) {
-            try {
-                return Sha256.of(Files.readAllBytes(file));
-            } catch (IOException failed) {
-                throw new UncheckedIOException(failed);
-            }
-        }
-
-        /** One hash of everything, and of what is asked to be made of it. */
-        String key(String asked) {
-            return sha256(Compiler.VERSION + " " + asked + " " + hashes);
-        }
-
-        List<String> offices() {
-            return hashes.keySet().stream().filter(path -> path.matches("offices/[^/]+\\.yaml"))
-                    .map(path -> path.substring("offices/".length(), path.length() - ".yaml".length())).toList();
-        }
-
-        /** Whether the same was read: a file may have been saved in between. */
-        boolean holds(List<InputFile> inputs) {
-            return inputs.stream().allMatch(file -> file.sha256().equals(
-                    hashes.get(file.path().substring(file.path().indexOf('/') + 1))));
-        }
     }
 }

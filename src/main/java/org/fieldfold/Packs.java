@@ -68,7 +68,7 @@ public final class Packs {
 
     /** Checks the base and makes packs, until {@code stop} says so: what is begun then is finished. */
     public static Packed pack(Request request, Progress progress, BooleanSupplier stop) throws IOException {
-        MadeFrom.ContentFiles content = MadeFrom.ContentFiles.in(request.content());
+        ContentFiles content = ContentFiles.in(request.content());
         Optional<Packed> unchanged = request.again() ? Optional.empty() : unchanged(request, content);
         if (unchanged.isPresent()) {
             return unchanged.get();
@@ -94,7 +94,7 @@ public final class Packs {
         run.all(progress, stop);
         findings.addAll(run.findings);
         Collections.sort(findings);
-        if (!hasError(findings) && content.holds(checked.inputs())) {
+        if (!hasError(findings) && content.holds(checked.inputs(), request.content())) {
             from.remember(folder, content, request.asked());
         }
         return new Packed(Optional.of(folder), run.made.get(), run.kept.get(),
@@ -107,7 +107,7 @@ public final class Packs {
     }
 
     /** Told from the hashes of files alone; after a run with errors they have to be said again. */
-    private static Optional<Packed> unchanged(Request request, MadeFrom.ContentFiles content) throws IOException {
+    private static Optional<Packed> unchanged(Request request, ContentFiles content) throws IOException {
         if (!Files.isDirectory(request.out())) {
             return Optional.empty();
         }

@@ -1,5 +1,6 @@
 package org.fieldfold;
 
+import java.io.IOException;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +20,7 @@ import org.fieldfold.manuscript.Manuscript;
 import org.fieldfold.manuscript.Page;
 import org.fieldfold.manuscript.Section;
 import org.fieldfold.pdf.Press;
+import org.fieldfold.output.OutputFolder;
 import org.fieldfold.pdf.PrintJob;
 import org.fieldfold.report.Sha256;
 import org.fieldfold.typeset.Mark;
@@ -120,13 +122,19 @@ final class PrintRoom {
     /**
      * The file of an order. Every order of the publication has been looked at before.
      *
+     * @param path in the build; a file that the last build made of the same order stays
      * @param set sets it, should it not be known
      */
-    byte[] print(SheetOrder order, Supplier<Setting.Set> set) {
-        return kept.bytes(kept.key("sheet", order, cut()), () -> {
+    void print(SheetOrder order, Supplier<Setting.Set> set, String path, OutputFolder folder) throws IOException {
+        Optional<Key> key = kept.key("sheet", order, cut());
+        if (key.isPresent() && folder.keep(path, key.get().hash())) {
+            kept.use(key.get());
+            return;
+        }
+        folder.write(path, kept.bytes(key, () -> {
             freeze();
             return press.print(order.job(set.get()));
-        });
+        }), key.map(Key::hash));
     }
 
     /** The characters of the whole publication: the type on every sheet is cut to them. */

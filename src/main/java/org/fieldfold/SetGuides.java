@@ -116,24 +116,28 @@ final class SetGuides {
     /** Prints every copy; the type is cut once to the characters of the whole publication. */
     void print(OutputFolder folder) throws IOException {
         try {
-            Stream.<Runnable>concat(copies.stream().map(copy -> () -> print(copy, folder)),
-                    forms.stream().map(form -> () -> write(form.path(), form.print(), folder)))
-                    .parallel().forEach(Runnable::run);
+            Stream.<Printing>concat(copies.stream().map(copy -> () -> print(copy, folder)),
+                    forms.stream().map(form -> () -> form.print(folder))).parallel().forEach(Printing::run);
         } catch (UncheckedIOException failed) {
             throw failed.getCause();
         }
     }
 
-    private void print(PrintedCopy copy, OutputFolder folder) {
+    private void print(PrintedCopy copy, OutputFolder folder) throws IOException {
         SheetOrder order = copy.order();
-        write(copy.path(), room.print(order, () -> copy.run().set(copy.office(), order.setting())), folder);
+        room.print(order, () -> copy.run().set(copy.office(), order.setting()), copy.path(), folder);
     }
 
-    private static void write(String path, byte[] bytes, OutputFolder folder) {
-        try {
-            folder.write(path, bytes);
-        } catch (IOException failed) {
-            throw new UncheckedIOException(failed);
+    /** One file's. */
+    private interface Printing {
+        void print() throws IOException;
+
+        default void run() {
+            try {
+                print();
+            } catch (IOException failed) {
+                throw new UncheckedIOException(failed);
+            }
         }
     }
 }

@@ -36,7 +36,7 @@ class HouseTest {
         MAY_USE.put("scouting", List.of());
         MAY_USE.put("fold", List.of());
         MAY_USE.put("report", List.of("source"));
-        MAY_USE.put("kept", List.of("source"));
+        MAY_USE.put("kept", List.of("source", "report"));
         MAY_USE.put("output", List.of("report"));
         MAY_USE.put("entry", List.of("source", "prose", "scouting", "fold"));
         MAY_USE.put("translation", List.of("source", "prose", "entry"));

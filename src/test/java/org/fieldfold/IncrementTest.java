@@ -1,6 +1,8 @@
 package org.fieldfold;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -11,6 +13,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.fieldfold.output.OutputFile;
+import org.fieldfold.source.Finding;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,7 +38,9 @@ class IncrementTest {
         assertEquals(0, first.work().taken());
         assertTrue(all > 10, "sheets: " + all);
 
-        assertEquals(new Compiler.Work(0, all), build().work(), "nothing has changed");
+        Compiler.Built same = build();
+        assertTrue(same.unchanged() && !first.unchanged());
+        assertEquals(new Compiler.Work(0, all), same.work(), "nothing has changed");
         edit("pests/leek-moth.yaml", "names:", "# a line more\n\nnames:");
         edit("edition.yaml", "year:", "# and here\nyear:");
         assertEquals(new Compiler.Work(0, all), build().work(), "only places have changed");
@@ -72,6 +78,63 @@ class IncrementTest {
         assertEquals(new Compiler.Work(0, first.work().made()), build().work(), "and kept again");
     }
 
+    @Test
+    void whereNothingHasChangedTheSameIsSaid() throws IOException {
+        Compiler.Built first = build();
+        Compiler.Built same = build();
+        assertTrue(same.unchanged());
+        assertEquals(first.findings(), same.findings());
+        assertTrue(first.findings().size() > 3, "findings: " + first.findings().size());
+        for (int i = 0; i < first.findings().size(); i++) {
+            Finding then = first.findings().get(i);
+            Finding now = same.findings().get(i);
+            assertEquals(then.span().place(), now.span().place());
+            assertEquals(then.span().file().text(), now.span().file().text(), "the line that is shown");
+        }
+        assertEquals(first.fit(), same.fit());
+        assertEquals(first.outputs(), same.outputs());
+        assertEquals(first.whereToLook(), same.whereToLook());
+        assertEquals(first.folder(), same.folder());
+
+        assertFalse(build(true, false, Optional.of(LocalDate.of(2027, 1, 1))).unchanged(), "another day");
+        assertFalse(build(true, true, Optional.empty()).unchanged(), "everything was asked for");
+        assertTrue(build().unchanged(), "the same edition stands there");
+        Files.createDirectory(content.resolve("odd"));
+        Compiler.Built odd = build();
+        assertFalse(odd.unchanged(), "a folder that is not read is a finding");
+        assertEquals(first.findings().size() + 1, odd.findings().size());
+        Files.delete(content.resolve("odd"));
+        assertFalse(build().unchanged(), "the last build was of another base");
+        assertTrue(build().unchanged());
+    }
+
+    @Test
+    void whatWasDoneToAPublishedFileIsUndone() throws IOException {
+        Compiler.Built first = build();
+        List<String> paths = first.outputs().stream().map(OutputFile::path).toList();
+        List<String> some = List.of("manifest.json", "handbook.en.html", paths.stream()
+                .filter(path -> path.endsWith(".pdf")).findFirst().orElseThrow());
+        for (String path : some) {
+            Path file = first.folder().orElseThrow().resolve(path);
+            byte[] was = Files.readAllBytes(file);
+            byte[] other = was.clone();
+            other[was.length / 2] ^= 4;
+            Files.write(file, other);
+            Compiler.Built again = build();
+            assertFalse(again.unchanged(), path);
+            assertArrayEquals(was, Files.readAllBytes(file), path);
+            assertEquals(first.outputs(), again.outputs());
+            assertEquals(0, again.work().made(), "what is kept was not hurt: " + path);
+            Files.delete(file);
+            assertFalse(build().unchanged(), path);
+            assertArrayEquals(was, Files.readAllBytes(file), path);
+        }
+        Path more = Files.writeString(first.folder().orElseThrow().resolve("foldouts/note.txt"), "call me");
+        assertFalse(build().unchanged());
+        assertFalse(Files.exists(more), "a build holds what it says and no more");
+        assertTrue(build().unchanged());
+    }
+
     /** What is issued is made of its content alone, then and whenever it is built again. */
     @Test
     void anIssuedEditionTakesNothing() throws IOException, Editions.Refused {
@@ -95,8 +158,11 @@ class IncrementTest {
     }
 
     private Compiler.Built build() throws IOException {
-        return Compiler.compile(new Compiler.Request(content, folder.resolve("out"), Optional.empty(), true,
-                false),
+        return build(true, false, Optional.empty());
+    }
+
+    private Compiler.Built build(boolean proof, boolean anew, Optional<LocalDate> asOf) throws IOException {
+        return Compiler.compile(new Compiler.Request(content, folder.resolve("out"), asOf, proof, anew),
                 step -> { });
     }
 

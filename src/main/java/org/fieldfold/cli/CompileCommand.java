@@ -72,8 +72,9 @@ final class CompileCommand implements Callable<Integer> {
             return;
         }
         double seconds = (terminal.nanos().getAsLong() - start) / 1e9;
-        terminal.out().printf(Locale.ROOT, "%d files in %s, %.1f s%n", built.files(), built.folder().get(),
-                seconds);
+        terminal.out().printf(Locale.ROOT, built.unchanged()
+                ? "nothing has changed since %d files were built in %s, %.1f s%n" : "%d files in %s, %.1f s%n",
+                built.files(), built.folder().get(), seconds);
         for (String line : built.whereToLook()) {
             terminal.out().println("  " + line);
         }

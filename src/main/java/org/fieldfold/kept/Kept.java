@@ -84,15 +84,34 @@ public final class Kept {
     public <T extends Record> T value(Optional<Key> key, Class<T> type, Supplier<T> make) {
         if (key.isPresent() && store.isPresent()) {
             Optional<T> found = store.get().get(key.get().hash()).flatMap(
-                    bytes -> read(key.get(), bytes, type));
+                    bytes -> read(new Values(key.get()), bytes, type));
             if (found.isPresent()) {
                 used.add(key.get().hash());
                 return found.get();
             }
         }
         T fresh = make.get();
-        key.ifPresent(one -> keep(one, fresh));
+        key.ifPresent(one -> keep(one, new Values(one), fresh));
         return fresh;
+    }
+
+    /**
+     * What a build said of itself, for a later one that finds the same files: places in it are those of then.
+     * Empty when nothing was said under this key.
+     */
+    public <T extends Record> Optional<T> recall(Optional<Key> key, Class<T> type) {
+        return key.flatMap(one -> store.flatMap(place -> place.get(one.hash()))).flatMap(bytes ->
+                read(new Values(), bytes, type));
+    }
+
+    /** Says something for {@link #recall}. */
+    public void say(Optional<Key> key, Record value) {
+        key.ifPresent(one -> keep(one, new Values(), value));
+    }
+
+    /** Says that what stands under a key is in use, though nobody had to ask for it. */
+    public void use(Key key) {
+        used.add(key.hash());
     }
 
     private Optional<byte[]> find(Key key) {
@@ -102,17 +121,18 @@ public final class Kept {
         return found;
     }
 
-    private static <T extends Record> Optional<T> read(Key key, byte[] bytes, Class<T> type) {
+    private static <T extends Record> Optional<T> read(Values form, byte[] bytes,
+            Class<T> type) {
         try {
-            return Optional.of(new Values(key).read(bytes, type));
+            return Optional.of(form.read(bytes, type));
         } catch (IOException | RuntimeException otherForm) {
             return Optional.empty();
         }
     }
 
-    private void keep(Key key, Record value) {
+    private void keep(Key key, Values form, Record value) {
         try {
-            byte[] bytes = new Values(key).write(value);
+            byte[] bytes = form.write(value);
             used.add(key.hash());
             store.ifPresent(place -> place.put(key.hash(), bytes));
         } catch (IOException formless) {

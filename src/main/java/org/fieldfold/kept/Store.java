@@ -1,13 +1,13 @@
 package org.fieldfold.kept;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -18,14 +18,15 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Pattern;
+import org.fieldfold.report.Checksums;
 
 /**
- * A folder of kept results, one a file, each behind a hash of itself and of its name. A file appears whole or
+ * A folder of kept results, one a file, each behind a check of itself and of its name. A file appears whole or
  * not at all; one that is damaged counts as absent. Whatever goes wrong with it only costs time, so nothing
  * here fails: any number of processes may use one folder, and anybody may delete it at any time.
  */
 final class Store {
-    private static final int HASH = 32;
+    private static final int CHECK = Long.BYTES;
     private static final Pattern RESULT = Pattern.compile("[0-9a-f]{64}");
     private static final Pattern LIST = Pattern.compile("build-([0-9]{1,9})");
 
@@ -39,11 +40,11 @@ final class Store {
     Optional<byte[]> get(String name) {
         try {
             byte[] bytes = Files.readAllBytes(folder.resolve(name));
-            if (bytes.length < HASH) {
+            if (bytes.length < CHECK) {
                 return Optional.empty();
             }
-            byte[] result = Arrays.copyOfRange(bytes, HASH, bytes.length);
-            return MessageDigest.isEqual(hash(name, result), Arrays.copyOf(bytes, HASH)) ? Optional.of(result)
+            byte[] result = Arrays.copyOfRange(bytes, CHECK, bytes.length);
+            return ByteBuffer.wrap(bytes).getLong() == check(name, result) ? Optional.of(result)
                     : Optional.empty();
         } catch (IOException | SecurityException absent) {
             return Optional.empty();
@@ -51,20 +52,16 @@ final class Store {
     }
 
     void put(String name, byte[] result) {
-        byte[] bytes = Arrays.copyOf(hash(name, result), HASH + result.length);
-        System.arraycopy(result, 0, bytes, HASH, result.length);
         try {
-            write(name, bytes);
+            write(name, ByteBuffer.allocate(CHECK + result.length).putLong(check(name, result)).put(result)
+                    .array());
         } catch (IOException | SecurityException unkept) {
             // it is made again next time
         }
     }
 
-    private static byte[] hash(String name, byte[] result) {
-        MessageDigest digest = Digest.sha256();
-        digest.update(name.getBytes(StandardCharsets.US_ASCII));
-        digest.update(result);
-        return digest.digest();
+    private static long check(String name, byte[] result) {
+        return Checksums.of(name.getBytes(StandardCharsets.US_ASCII), result);
     }
 
     private void write(String name, byte[] bytes) throws IOException {

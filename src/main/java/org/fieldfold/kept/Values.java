@@ -14,17 +14,26 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.fieldfold.source.SourceFile;
 import org.fieldfold.source.Span;
 
 /**
  * Records as bytes and back: of numbers, texts, constants, lists, what may be absent, further records, and
- * places, which are written as their number among those of a key.
+ * places. Those are written as their number among the places of a key, or, without one, with their files.
  */
 final class Values {
-    private final List<Span> places;
+    private final Optional<List<Span>> places;
+    /** In the order in which they are met; each is written where it is met first. */
+    private final List<SourceFile> files = new ArrayList<>();
 
+    /** Of a result that speaks of places as they are when it is taken. */
     Values(Key key) {
-        this.places = key.places();
+        this.places = Optional.of(key.places());
+    }
+
+    /** Of a result that is only taken when no file has changed. */
+    Values() {
+        this.places = Optional.empty();
     }
 
     /** @throws IOException for what has no form, a place that is none of the key's among them */
@@ -36,11 +45,7 @@ final class Values {
 
     private void write(Object value, DataOutputStream out) throws IOException {
         if (value instanceof Span span) {
-            int place = places.indexOf(span);
-            if (place < 0) {
-                throw new IOException("a place that is not known from the key: " + span.place());
-            }
-            out.writeInt(place);
+            write(span, out);
         } else if (value instanceof Record record) {
             for (RecordComponent component : record.getClass().getRecordComponents()) {
                 write(component(record, component), out);
@@ -61,6 +66,8 @@ final class Values {
             out.write(bytes);
         } else if (value instanceof Integer number) {
             out.writeInt(number);
+        } else if (value instanceof Long number) {
+            out.writeLong(number);
         } else if (value instanceof Double number) {
             out.writeDouble(number);
         } else if (value instanceof Boolean truth) {
@@ -70,6 +77,37 @@ final class Values {
         } else {
             throw new IOException("no form in which a " + value.getClass().getName() + " could be kept");
         }
+    }
+
+    private void write(Span span, DataOutputStream out) throws IOException {
+        if (places.isPresent()) {
+            int place = places.get().indexOf(span);
+            if (place < 0) {
+                throw new IOException("a place that is not known from the key: " + span.place());
+            }
+            out.writeInt(place);
+            return;
+        }
+        int file = files.indexOf(span.file());
+        out.writeInt(file);
+        if (file < 0) {
+            files.add(span.file());
+            write(span.file().path(), out);
+            write(span.file().text(), out);
+        }
+        out.writeInt(span.start());
+        out.writeInt(span.end());
+    }
+
+    private Span span(DataInputStream in) throws IOException {
+        int at = in.readInt();
+        if (places.isPresent()) {
+            return places.get().get(at);
+        }
+        if (at < 0) {
+            files.add(new SourceFile((String) read(String.class, in), (String) read(String.class, in)));
+        }
+        return new Span(files.get(at < 0 ? files.size() - 1 : at), in.readInt(), in.readInt());
     }
 
     private static Object component(Record record, RecordComponent component) throws IOException {
@@ -104,13 +142,16 @@ final class Values {
             return items;
         }
         if (type == Span.class) {
-            return places.get(in.readInt());
+            return span(in);
         }
         if (type == String.class) {
             return new String(in.readNBytes(in.readInt()), StandardCharsets.UTF_8);
         }
         if (type == int.class || type == Integer.class) {
             return in.readInt();
+        }
+        if (type == long.class || type == Long.class) {
+            return in.readLong();
         }
         if (type == double.class || type == Double.class) {
             return in.readDouble();

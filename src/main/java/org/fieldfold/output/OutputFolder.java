@@ -13,8 +13,13 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.fieldfold.report.Checksums;
 import org.fieldfold.report.Sha256;
 
 /**
@@ -30,15 +35,24 @@ public final class OutputFolder implements AutoCloseable {
     private final Path former;
     private final FileChannel lockFile;
     private final FileLock lock;
-    private final List<OutputFile> files = new ArrayList<>();
+    private final List<Published> files = new ArrayList<>();
+    private Map<String, Published> last = Map.of();
+    private int kept;
 
     private OutputFolder(Path target, FileChannel lockFile, FileLock lock) {
         this.target = target;
-        String name = target.getFileName().toString();
-        this.staging = target.resolveSibling("." + name + ".next");
-        this.former = target.resolveSibling("." + name + ".former");
+        this.staging = staging(target);
+        this.former = former(target);
         this.lockFile = lockFile;
         this.lock = lock;
+    }
+
+    static Path staging(Path target) {
+        return target.resolveSibling("." + target.getFileName() + ".next");
+    }
+
+    static Path former(Path target) {
+        return target.resolveSibling("." + target.getFileName() + ".former");
     }
 
     /**
@@ -92,10 +106,76 @@ public final class OutputFolder implements AutoCloseable {
      * @throws UnwritableException when it cannot be written
      */
     public void write(String path, byte[] bytes) throws IOException {
+        write(path, bytes, Optional.empty());
+    }
+
+    /**
+     * The same.
+     *
+     * @param madeOf a hash of all that it was made of, by which the next build may {@link #keep} it
+     */
+    public void write(String path, byte[] bytes, Optional<String> madeOf) throws IOException {
+        long check = Checksums.of(bytes);
+        Published before = last.get(path);
+        if (before != null && before.check() == check && before.in(target).filter(there ->
+                Arrays.equals(there, bytes)).isPresent() && linked(path)) {
+            add(new Published(path, before.size(), before.sha256(), check, madeOf));
+            return;
+        }
         writeUnlisted(path, bytes);
-        OutputFile written = new OutputFile(path, bytes.length, Sha256.of(bytes));
+        add(new Published(path, bytes.length, Sha256.of(bytes), check, madeOf));
+    }
+
+    /** Says what the build was that stands there, so that what stays the same need not be written again. */
+    public void follow(Publication published) {
+        last = published.files().stream().collect(Collectors.toMap(Published::path, file -> file));
+    }
+
+    /**
+     * Adds a file of the last build, when it was made of the same and still is what was written then.
+     *
+     * @return whether it was added; otherwise it has to be written
+     */
+    public boolean keep(String path, String madeOf) {
+        Published before = last.get(path);
+        if (before == null || !before.madeOf().equals(Optional.of(madeOf)) || before.in(target).isEmpty()
+                || !linked(path)) {
+            return false;
+        }
+        add(before);
         synchronized (files) {
-            files.add(written);
+            kept++;
+        }
+        return true;
+    }
+
+    /**
+     * Gives a file of the last build a second name in this one; the first goes away when this one is published.
+     * Where that cannot be, the file has to be written.
+     */
+    private boolean linked(String path) {
+        try {
+            Path file = staging.resolve(path);
+            if (!Files.isDirectory(file.getParent())) {
+                Files.createDirectories(file.getParent());
+            }
+            Files.createLink(file, target.resolve(path));
+            return true;
+        } catch (IOException | UnsupportedOperationException | SecurityException cannot) {
+            return false;
+        }
+    }
+
+    private void add(Published file) {
+        synchronized (files) {
+            files.add(file);
+        }
+    }
+
+    /** How many files were kept, neither made nor written. */
+    public int kept() {
+        synchronized (files) {
+            return kept;
         }
     }
 
@@ -121,8 +201,13 @@ public final class OutputFolder implements AutoCloseable {
 
     /** What was written so far, sorted by path. */
     public List<OutputFile> files() {
+        return published().files().stream().map(Published::file).toList();
+    }
+
+    /** The same, as the next build may want to know it. */
+    public Publication published() {
         synchronized (files) {
-            return files.stream().sorted(Comparator.comparing(OutputFile::path)).toList();
+            return new Publication(files.stream().sorted(Comparator.comparing(Published::path)).toList());
         }
     }
 

@@ -93,6 +93,20 @@ class CommandLineToolTest {
     }
 
     @Test
+    void aBuildThatHasNothingToDoSaysSoAndTheSameFindings() throws IOException {
+        breakIt();
+        String[] compile = {"compile", "--proof", "--content", content.toString(), "--out",
+            content.resolveSibling("out").toString()};
+        Desk.Run first = run(compile);
+        Desk.Run again = run(compile);
+        assertTrue(first.err().contains("[no-caution]"), first.err());
+        assertEquals(first.err(), again.err());
+        assertEquals(first.status(), again.status());
+        assertTrue(again.out().startsWith("nothing has changed since "), again.out());
+        assertFalse(first.out().startsWith("nothing has changed since "), first.out());
+    }
+
+    @Test
     void asOfMakesEntriesStale() {
         String base = content.toString();
         assertEquals(0, run("check", "--content", base, "--as-of", "2028-02-07").status());

@@ -3,10 +3,13 @@ package org.fieldfold.output;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -59,6 +62,64 @@ class OutputFolderTest {
             assertThrows(IOException.class, () -> folder.write("../outside.txt", new byte[1]));
         }
         assertFalse(Files.exists(parent.resolve("outside.txt")));
+    }
+
+    @Test
+    void whatStaysTheSameIsKeptAndIsItsOwnFile() throws IOException {
+        byte[] same = "the same".getBytes(java.nio.charset.StandardCharsets.UTF_8);
+        Publication first;
+        try (OutputFolder folder = OutputFolder.open(parent, "2027")) {
+            folder.write("deep/made.txt", same, Optional.of("of this"));
+            folder.write("plain.txt", same);
+            folder.write("other.txt", same, Optional.of("of that"));
+            first = folder.published();
+            folder.publish();
+        }
+        assertTrue(first.stands(parent, "2027"));
+        try (OutputFolder folder = OutputFolder.open(parent, "2027")) {
+            assertFalse(folder.keep("deep/made.txt", "of this"), "nobody said what stands there");
+            folder.follow(first);
+            assertTrue(folder.keep("deep/made.txt", "of this"));
+            assertFalse(folder.keep("other.txt", "of something else"));
+            assertFalse(folder.keep("plain.txt", "of this"));
+            folder.write("plain.txt", same);
+            folder.write("other.txt", new byte[3]);
+            assertEquals(1, folder.kept());
+            assertEquals(first.files().get(0), folder.published().files().get(0));
+            folder.publish();
+        }
+        assertFalse(first.stands(parent, "2027"));
+        for (String path : List.of("deep/made.txt", "plain.txt")) {
+            Path file = parent.resolve("2027").resolve(path);
+            assertEquals("the same", Files.readString(file));
+            if (Files.getFileStore(file).supportsFileAttributeView("unix")) {
+                assertEquals(1, Files.getAttribute(file, "unix:nlink"), "no other file has its content");
+            }
+        }
+    }
+
+    @Test
+    void aFileThatWasChangedIsNotKept() throws IOException {
+        Publication first;
+        try (OutputFolder folder = OutputFolder.open(parent, "2027")) {
+            folder.write("made.txt", new byte[] {1, 2, 3}, Optional.of("of this"));
+            first = folder.published();
+            folder.publish();
+        }
+        Files.write(parent.resolve("2027/made.txt"), new byte[] {1, 2, 4});
+        assertFalse(first.stands(parent, "2027"));
+        try (OutputFolder folder = OutputFolder.open(parent, "2027")) {
+            folder.follow(first);
+            assertFalse(folder.keep("made.txt", "of this"));
+            folder.write("made.txt", new byte[] {1, 2, 3}, Optional.of("of this"));
+            folder.publish();
+        }
+        assertTrue(first.stands(parent, "2027"));
+        Files.createDirectory(parent.resolve(".2027.former"));
+        assertFalse(first.stands(parent, "2027"), "something was cut off");
+        Files.delete(parent.resolve(".2027.former"));
+        Files.createDirectory(parent.resolve("2027/empty"));
+        assertFalse(first.stands(parent, "2027"), "a folder more");
     }
 
     private void build(String path) throws IOException {
