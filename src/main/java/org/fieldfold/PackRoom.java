@@ -2,6 +2,7 @@ package org.fieldfold;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.fieldfold.calendar.Calendars;
@@ -26,13 +28,16 @@ import org.fieldfold.entry.Office;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.Units;
 import org.fieldfold.fold.FlipEdge;
+import org.fieldfold.manuscript.Alphabet;
 import org.fieldfold.manuscript.CalendarDownload;
 import org.fieldfold.manuscript.GuideWriter;
 import org.fieldfold.manuscript.News;
 import org.fieldfold.manuscript.OfficePanel;
 import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.pack.CounterPage;
+import org.fieldfold.pack.Desk;
 import org.fieldfold.pack.Handout;
+import org.fieldfold.pack.Miniature;
 import org.fieldfold.pack.PackWords;
 import org.fieldfold.pack.PackZip;
 import org.fieldfold.pdf.Press;
@@ -54,6 +59,7 @@ final class PackRoom {
     /** What is said about the copies for everybody, by the name of their run. */
     private final Map<String, List<Finding>> generic = new HashMap<>();
     private final Set<Integer> characters = new TreeSet<>();
+    private final Map<String, Miniature> miniatures = new ConcurrentHashMap<>();
 
     /** What is said in one language. */
     private record Tongue(ContentBase base, Phrases phrases, CalendarFiles calendars) {
@@ -161,17 +167,44 @@ final class PackRoom {
             List<PrintRun> printed = runs.stream().filter(run -> run.guide().equals(guide.value().id())
                     && run.isFor(office)).toList();
             if (!printed.isEmpty()) {
-                handouts.add(new Handout(guide.value().title(), guide.value().purpose(),
-                        names(own.base(), guide.value(), office.leaveOut()), names(own.base(),
-                        printed.get(0).kept(office), office.notes().stream().map(LocalNote::entry).toList()),
-                        printed.get(0).sheet(flip(office)),
-                        printed.stream().map(run -> copy(run, files)).toList()));
+                handouts.add(handout(own.base(), guide.value(), id, printed, files));
             }
         }
-        return CounterPage.write(new CounterPage.Facts(office.name(), office.contact().phone(),
-                edition.year(), own.phrases().date(edition.validUntil()),
-                "print-me-first." + office.paper() + ".pdf", office.paper(), flip(office),
-                edition.notice().map(notice -> notice.full().words()), proof, handouts), PackWords.in(own.phrases().language()));
+        handouts.sort(Comparator.comparing(Handout::title, Alphabet.of(own.phrases().language())));
+        Contact contact = office.contact();
+        Desk desk = new Desk(office.name(), contact.phone(), contact.hours(), contact.people(), contact.email(),
+                contact.address());
+        String first = "print-me-first." + office.paper();
+        return CounterPage.write(new CounterPage.Facts(desk, edition.year(), own.phrases().date(edition.validUntil()),
+                first + ".pdf", first + (flip(office) == FlipEdge.SHORT ? ".long-edge.pdf" : ".short-edge.pdf"),
+                office.paper(), flip(office), edition.notice().map(notice -> notice.full().words()), proof,
+                handouts), PackWords.in(own.phrases().language()));
+    }
+
+    /** A guide at an office's counter; {@code printed} are its runs, one for each language. */
+    private Handout handout(ContentBase said, Guide guide, String id, List<PrintRun> printed,
+            SortedMap<String, byte[]> files) {
+        Office office = said.offices().get(id).value();
+        PrintRun run = printed.get(0);
+        Guide kept = run.kept(office);
+        List<String> noted = office.notes().stream().map(LocalNote::entry).toList();
+        return new Handout(guide.title(), guide.crops().stream().map(said.crops()::get)
+                .filter(Objects::nonNull).map(crop -> crop.value().name()).toList(),
+                kept.entries().stream().map(said.pests()::get).filter(Objects::nonNull)
+                        .map(pest -> pest.value().names().common()).toList(), names(said, guide, office.leaveOut()), names(said, kept, noted),
+                run.sheet(flip(office)), miniature(run, office, guide),
+                printed.stream().map(one -> copy(one, files)).toList());
+    }
+
+    /** Offices that change nothing in a guide have sheets that look alike from afar. */
+    private Miniature miniature(PrintRun run, Office office, Guide guide) {
+        return office.changes(guide) ? miniature(run, run.set(run.office(office.id())))
+                : miniatures.computeIfAbsent(run.name() + " " + office.units(), name ->
+                        miniature(run, run.set(run.generic())));
+    }
+
+    private Miniature miniature(PrintRun run, SetGuide set) {
+        return Miniature.of(set.panels(), run.ink(), press.metrics());
     }
 
     /** Names of those of some entries that a guide has, in its order. */

@@ -104,6 +104,11 @@ final class PrintRun {
         return language;
     }
 
+    /** Of its titles. */
+    String ink() {
+        return generic.ink();
+    }
+
     String paper() {
         return paper;
     }

@@ -54,7 +54,7 @@ class HouseTest {
         MAY_USE.put("handbook", List.of("source", "prose", "scouting", "entry", "calendar", "edition",
                 "manuscript", "report", "kept"));
         MAY_USE.put("preview", List.of("typeset"));
-        MAY_USE.put("pack", List.of("fold", "handbook"));
+        MAY_USE.put("pack", List.of("fold", "typeset", "handbook"));
     }
 
     /** Libraries that stay behind one package each. */

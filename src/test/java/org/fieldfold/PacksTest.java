@@ -57,6 +57,8 @@ class PacksTest {
         Path offices = whole.folder().get();
         assertTrue(Files.readString(offices.resolve("hazel-ridge/index.html"))
                 .contains("Left out by this office: Fall armyworm"));
+        assertTrue(Files.readString(offices.resolve("lowbridge/index.html"))
+                .contains("<b>For apple:</b> codling moth, apple maggot,"));
         assertTrue(Files.readString(offices.resolve("tarnfield/index.html"))
                 .contains("With a note of this office on: Leek moth"));
         assertTrue(one.containsKey("northmoor/print-me-first.a4.pdf"), one.keySet().toString());

@@ -45,7 +45,7 @@ final class OfficePage {
         facts.add(Block.Fact.of(register.say("book.office.address"), String.join(", ", contact.address())));
         facts.add(Block.Fact.of(register.say("book.office.hours"), contact.hours()));
         if (!contact.people().isEmpty()) {
-            facts.add(Block.Fact.of(register.say("book.office.people"), String.join("; ", contact.people())));
+            facts.add(Block.Fact.of(register.say("book.office.people"), String.join(", ", contact.people())));
         }
         blocks.add(new Block.Facts(facts, origin));
     }

@@ -6,12 +6,17 @@ import org.fieldfold.fold.Imposition;
 /**
  * One guide at the counter, in each language that the office prints.
  *
- * @param without names of the entries that this office leaves out
+ * @param crops their names
+ * @param entries names of the pests that this office's copies have
+ * @param without names of those that it leaves out
  * @param noted names of those on which it has a note of its own
+ * @param miniature what its sheet looks like
  */
-public record Handout(String title, String purpose, List<String> without, List<String> noted,
-        Imposition sheet, List<Copy> copies) {
+public record Handout(String title, List<String> crops, List<String> entries,
+        List<String> without, List<String> noted, Imposition sheet, Miniature miniature, List<Copy> copies) {
     public Handout {
+        crops = List.copyOf(crops);
+        entries = List.copyOf(entries);
         without = List.copyOf(without);
         noted = List.copyOf(noted);
         copies = List.copyOf(copies);

@@ -2,6 +2,7 @@ package org.fieldfold.pack;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.fieldfold.fold.CutLine;
 import org.fieldfold.fold.FoldLine;
 import org.fieldfold.fold.Imposition;
@@ -11,58 +12,139 @@ import org.fieldfold.fold.Side;
 import org.fieldfold.handbook.Markup;
 
 /**
- * A printed page drawn small: its panels with their numbers in reading order, the way each lies, the cover in
- * black, folds broken (towards the reader) or dash-dotted (away).
+ * A printed page drawn small: what stands on its panels as it is seen from afar, their numbers in reading order, the
+ * way each lies, folds broken (towards the reader) or dash-dotted (away). Or, to show folding, its panels alone with
+ * the numbers of the marks, the cover in black.
  */
 final class SheetSketch {
-    private SheetSketch() {
+    /** Points around the page: room for the numbers of marks. */
+    private static final double AROUND = 4;
+    private static final double MARKS = 84;
+
+    private final Markup out;
+    private final Imposition sheet;
+    private final Side side;
+    private final boolean headOver;
+
+    private SheetSketch(Markup out, Imposition sheet, Side side, boolean headOver) {
+        this.out = out;
+        this.sheet = sheet;
+        this.side = side;
+        this.headOver = headOver;
     }
 
     /** @param title what stands on the cover, for those who hear the page */
-    static void write(Markup out, Imposition sheet, Side side, String title, PackWords words) {
+    static void write(Markup out, Imposition sheet, Side side, String title, Miniature miniature, PackWords words) {
+        new SheetSketch(out, sheet, side, false).whole(title, miniature, words);
+    }
+
+    /** The page that lies up when folding begins, as the folder sees it, with the numbers of its marks. */
+    static void folding(Markup out, Imposition sheet, String name) {
+        new SheetSketch(out, sheet, FoldingWords.up(sheet), FoldingWords.isHeadOver(sheet)).marks(name);
+    }
+
+    private void whole(String title, Miniature miniature, PackWords words) {
         List<PanelSlot> slots = sheet.on(side);
-        String name = words.say(side == Side.FRONT ? "sketch.front" : "sketch.back", title, slots.size());
-        out.open("svg", "class", "sheet", "role", "img", "aria-label", name, "viewBox",
-                "-4 -4 " + number(sheet.sheetWidth() + 8) + " " + number(sheet.sheetHeight() + 8));
-        out.empty("rect", "class", "paper", "width", number(sheet.sheetWidth()), "height",
-                number(sheet.sheetHeight()));
+        open(words.say(side == Side.FRONT ? "sketch.front" : "sketch.back", title, slots.size()), "sheet", AROUND);
         for (PanelSlot slot : slots) {
-            panel(out, slot);
+            Optional.ofNullable(miniature.panels().get(slot.reading())).ifPresent(panel ->
+                    panel(slot, panel, miniature.ink()));
         }
-        for (FoldLine fold : sheet.foldLines()) {
-            if (fold.side() == side) {
-                line(out, fold.valley() ? "valley" : "mountain", fold.x1(), fold.y1(), fold.x2(), fold.y2());
+        lines();
+        slots.forEach(slot -> number(slot, "number"));
+        out.close();
+    }
+
+    private void marks(String name) {
+        open(name, "sheet marks", MARKS);
+        for (PanelSlot slot : sheet.on(side)) {
+            boolean cover = slot.role() == PanelRole.COVER;
+            if (cover) {
+                out.empty("rect", "class", "cover", "x", whole(turnedX(slot.x(), slot.width())), "y",
+                        whole(turnedY(slot.y(), slot.height())), "width", whole(slot.width()), "height",
+                        whole(slot.height()));
             }
+            number(slot, cover ? "on-cover" : "number");
         }
-        for (CutLine cut : sheet.cuts()) {
-            if (cut.side() == side) {
-                line(out, "cut", cut.x1(), cut.y1(), cut.x2(), cut.y2());
+        lines();
+        for (FoldLine fold : sheet.foldLines()) {
+            if (fold.side() == side && fold.move() != FoldLine.Move.ALONG) {
+                boolean upright = fold.x1() == fold.x2();
+                double x = upright ? turnedX(fold.x1(), 0) : -MARKS / 2;
+                double y = upright ? -MARKS / 4 : turnedY(fold.y1(), 0) + MARKS / 4;
+                out.element("text", Integer.toString(fold.step()), "class", "mark", "x", whole(x), "y", whole(y),
+                        "font-size", whole(MARKS * 0.8), "text-anchor", "middle");
             }
         }
         out.close();
     }
 
-    private static void panel(Markup out, PanelSlot slot) {
-        boolean cover = slot.role() == PanelRole.COVER;
-        if (cover) {
-            out.empty("rect", "class", "cover", "x", number(slot.x()), "y", number(slot.y()), "width",
-                    number(slot.width()), "height", number(slot.height()));
+    private double turnedX(double x, double width) {
+        return headOver ? sheet.sheetWidth() - x - width : x;
+    }
+
+    private double turnedY(double y, double height) {
+        return headOver ? sheet.sheetHeight() - y - height : y;
+    }
+
+    private void open(String name, String kind, double around) {
+        out.open("svg", "class", kind, "role", "img", "aria-label", name, "viewBox", whole(-around) + " "
+                + whole(-around) + " " + whole(sheet.sheetWidth() + 2 * around) + " "
+                + whole(sheet.sheetHeight() + 2 * around));
+        out.empty("rect", "class", "paper", "width", whole(sheet.sheetWidth()), "height",
+                whole(sheet.sheetHeight()));
+    }
+
+    /** What stands on a panel, turned as it lies on the page. */
+    private void panel(PanelSlot slot, Miniature.Panel panel, String ink) {
+        out.open("g", "transform", "translate(" + whole(slot.x() + slot.width() / 2) + " "
+                + whole(slot.y() + slot.height() / 2) + ") rotate(" + slot.rotation() + ") translate("
+                + whole(-slot.uprightWidth() / 2) + " " + whole(-slot.uprightHeight() / 2) + ") scale("
+                + whole(Miniature.UNIT) + ")");
+        path("solid", panel.black(), "#000000");
+        path("solid", panel.inked(), ink);
+        path("type", panel.lines(), "#000000");
+        path("type titles", panel.titles(), ink);
+        out.close();
+    }
+
+    private void path(String kind, String data, String ink) {
+        if (!data.isEmpty()) {
+            out.empty("path", "class", kind, "color", ink, "d", data);
         }
-        double x = slot.x() + slot.width() / 2;
-        double y = slot.y() + slot.height() / 2;
+    }
+
+    private void lines() {
+        for (FoldLine fold : sheet.foldLines()) {
+            if (fold.side() == side) {
+                line(fold.valley() ? "valley" : "mountain", fold.x1(), fold.y1(), fold.x2(), fold.y2());
+            }
+        }
+        for (CutLine cut : sheet.cuts()) {
+            if (cut.side() == side) {
+                line("cut", cut.x1(), cut.y1(), cut.x2(), cut.y2());
+            }
+        }
+    }
+
+    private void line(String kind, double x1, double y1, double x2, double y2) {
+        out.empty("line", "class", kind, "x1", whole(turnedX(x1, 0)), "y1", whole(turnedY(y1, 0)), "x2",
+                whole(turnedX(x2, 0)), "y2", whole(turnedY(y2, 0)));
+    }
+
+    private void number(PanelSlot slot, String kind) {
+        double x = turnedX(slot.x(), slot.width()) + slot.width() / 2;
+        double y = turnedY(slot.y(), slot.height()) + slot.height() / 2;
         double size = Math.min(slot.width(), slot.height()) * 0.5;
-        out.element("text", Integer.toString(slot.reading()), "class", cover ? "on-cover" : "number",
-                "font-size", number(size), "text-anchor", "middle", "transform",
-                "translate(" + number(x) + " " + number(y) + ") rotate(" + slot.rotation() + ")", "dy",
-                number(size * 0.36));
+        out.open("g", "class", kind, "transform", "translate(" + whole(x) + " " + whole(y) + ") rotate("
+                + (slot.rotation() + (headOver ? 180 : 0)) % 360 + ")");
+        out.empty("rect", "class", "plate", "x", whole(-size * 0.35), "y", whole(-size * 0.45), "width",
+                whole(size * 0.7), "height", whole(size * 0.9));
+        out.element("text", Integer.toString(slot.reading()), "font-size", whole(size), "text-anchor", "middle",
+                "dy", whole(size * 0.36)).close();
     }
 
-    private static void line(Markup out, String kind, double x1, double y1, double x2, double y2) {
-        out.empty("line", "class", kind, "x1", number(x1), "y1", number(y1), "x2", number(x2), "y2",
-                number(y2));
-    }
-
-    private static String number(double points) {
+    private static String whole(double points) {
         return String.format(Locale.ROOT, "%.0f", points);
     }
 }
