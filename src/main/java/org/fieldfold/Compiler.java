@@ -43,8 +43,8 @@ public final class Compiler {
     public static final String VERSION = "0.1.0";
 
     /** What only shows when a guide is set on its panels. */
-    private static final List<String> FOUND_WHILE_SETTING = List.of("does-not-fit", "glyph-missing",
-            "word-too-wide");
+    private static final List<String> FOUND_WHILE_SETTING = List.of("does-not-fit", "figure-unprintable",
+            "glyph-missing", "word-too-wide");
 
     /** What is found beside an edition that was issued. */
     private static final List<String> FOUND_IN_LEDGERS = List.of("carried-over-changed",
@@ -165,7 +165,12 @@ public final class Compiler {
         News news = News.of(changes);
         Tongues tongues = new Tongues(base);
         Kept kept = kept(request, base, checked.ledgers());
-        SetGuides guides = SetGuides.of(tongues, news, request.proof(), kept);
+        PrintRoom room = PrintRoom.of(base, kept);
+        List<Finding> unprintable = FigureProof.of(base, room.press(), kept);
+        if (!unprintable.isEmpty()) {
+            return refused(sorted(checked.findings(), unprintable), List.of());
+        }
+        SetGuides guides = SetGuides.of(tongues, news, request.proof(), room);
         List<Finding> findings = sorted(checked.findings(), guides.findings());
         if (!request.proof() && hasError(findings)) {
             return refused(findings, guides.fit());

@@ -21,7 +21,6 @@ import org.fieldfold.entry.Audience;
 import org.fieldfold.entry.Contact;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
-import org.fieldfold.entry.Figure;
 import org.fieldfold.entry.Guide;
 import org.fieldfold.entry.LocalNote;
 import org.fieldfold.entry.Office;
@@ -43,7 +42,6 @@ import org.fieldfold.pack.PackZip;
 import org.fieldfold.pdf.Press;
 import org.fieldfold.source.Finding;
 import org.fieldfold.translation.TranslatedBase;
-import org.fieldfold.typeset.PrintMeFirst;
 import org.fieldfold.typeset.SetGuide;
 
 /**
@@ -65,14 +63,10 @@ final class PackRoom {
     private record Tongue(ContentBase base, Phrases phrases, CalendarFiles calendars) {
     }
 
-    PackRoom(ContentBase base, News news, boolean proof) {
+    PackRoom(ContentBase base, Press press, News news, boolean proof) {
         this.base = base;
         this.proof = proof;
-        Map<String, byte[]> figures = new HashMap<>(PrintMeFirst.figures());
-        for (Placed<Figure> figure : base.figures().values()) {
-            figures.put(figure.value().id(), figure.value().bytes());
-        }
-        this.press = Press.of(figures);
+        this.press = press;
         Edition edition = base.edition().value();
         Set<String> papers = base.offices().values().stream().map(office -> office.value().paper())
                 .collect(Collectors.toCollection(TreeSet::new));

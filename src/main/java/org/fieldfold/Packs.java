@@ -18,6 +18,8 @@ import java.util.function.BooleanSupplier;
 import org.fieldfold.edition.Comparison;
 import org.fieldfold.edition.Snapshot;
 import org.fieldfold.entry.ContentBase;
+import org.fieldfold.kept.Kept;
+import org.fieldfold.pdf.Press;
 import org.fieldfold.manuscript.News;
 import org.fieldfold.output.OutputFolder;
 import org.fieldfold.source.Finding;
@@ -80,7 +82,14 @@ public final class Packs {
         }
         ContentBase base = checked.base().get();
         int year = base.edition().value().year();
-        PackRoom room = new PackRoom(base, News.of(checked.ledgers().before(year).map(last -> Comparison.of(
+        Press press = PrintRoom.of(base, Kept.nothing()).press();
+        List<Finding> unprintable = FigureProof.of(base, press, Kept.nothing());
+        if (!unprintable.isEmpty()) {
+            findings.addAll(unprintable);
+            Collections.sort(findings);
+            return Packed.refused(findings);
+        }
+        PackRoom room = new PackRoom(base, press, News.of(checked.ledgers().before(year).map(last -> Comparison.of(
                 "edition " + last.year(), last.facts(), "edition " + year, Snapshot.of(base)))),
                 request.proof());
         findings.addAll(room.findings());

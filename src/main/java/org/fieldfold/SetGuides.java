@@ -16,7 +16,6 @@ import org.fieldfold.entry.Guide;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.Units;
 import org.fieldfold.fold.FlipEdge;
-import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.GuideWriter;
 import org.fieldfold.manuscript.News;
 import org.fieldfold.manuscript.OfficePanel;
@@ -71,9 +70,8 @@ final class SetGuides {
     }
 
     /** Sets every copy of every guide, but for those of which enough is known. */
-    static SetGuides of(Tongues tongues, News news, boolean proof, Kept kept) {
+    static SetGuides of(Tongues tongues, News news, boolean proof, PrintRoom room) {
         ContentBase base = tongues.base();
-        PrintRoom room = PrintRoom.of(base, kept);
         Edition edition = base.edition().value();
         List<PrintRun> runs = new ArrayList<>();
         Map<String, FitRows> rows = new HashMap<>();

@@ -6,6 +6,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -26,8 +27,6 @@ import org.xml.sax.helpers.DefaultHandler;
 /** Reads an SVG drawing only to see that it is made of shapes, and leads nowhere outside itself. */
 final class DrawingReading extends DefaultHandler {
     private static final String SVG = "http://www.w3.org/2000/svg";
-    private static final String NUMBER = "[-+]?[0-9]*\\.?[0-9]+(?:[eE][-+]?[0-9]+)?";
-    private static final Pattern VIEW_BOX = Pattern.compile(NUMBER + "(?:[\\s,]+" + NUMBER + "){3}");
     private static final Pattern DECLARED =
             Pattern.compile("^<\\?xml\\s[^>]{0,200}?encoding\\s*=\\s*[\"']([^\"'>]{0,80})");
     private static final int DEEPEST = 64;
@@ -39,6 +38,7 @@ final class DrawingReading extends DefaultHandler {
     private final SourceFile file;
     private final List<Finding> findings = new ArrayList<>();
     private final DrawingSize size = new DrawingSize();
+    private final DrawingReferences references = new DrawingReferences();
     private final Deque<String> open = new ArrayDeque<>();
     private Locator locator;
 
@@ -55,6 +55,7 @@ final class DrawingReading extends DefaultHandler {
             xml.setEntityResolver((publicId, systemId) -> new InputSource(new StringReader("")));
             xml.parse(new InputSource(new StringReader(file.text())));
             reading.sizes();
+            reading.references();
             reading.encoding();
         } catch (SAXParseException e) {
             reading.unreadable(e);
@@ -105,11 +106,15 @@ final class DrawingReading extends DefaultHandler {
                     + "'",
                     local.equals("text") ? "turn the text into paths, or put it into the caption"
                             : "take it out, or draw it as shapes");
+        } else {
+            DrawingReferences.misplaced(local, open.peek()).ifPresent(slip ->
+                    report(place.get(), slip, "take it out of there"));
         }
         for (int i = 0; i < attributes.getLength(); i++) {
             attribute(place, attributes.getQName(i), attributes.getValue(i));
         }
-        size.open(attributes, local);
+        size.open(attributes);
+        references.open(local, open.isEmpty() ? "" : open.peek(), attributes);
         open.push(local);
         if (findings.size() > MOST_FINDINGS) {
             throw new SAXException("too many findings");
@@ -123,10 +128,16 @@ final class DrawingReading extends DefaultHandler {
 
     private void root(Supplier<Span> place, Attributes attributes) {
         String box = attributes.getValue("viewBox");
-        if (box == null || box.length() > 200 || !VIEW_BOX.matcher(box.strip()).matches()) {
-            report(place.get(), "expected a viewBox of four numbers, found " + (box == null ? "none" : "'"
+        Optional<String> wrong = DrawingValues.expectedBox(box == null ? "" : box);
+        if (wrong.isPresent()) {
+            report(place.get(), "expected " + wrong.get() + ", found " + (box == null ? "none" : "'"
                     + ScalarReading.cut(box) + "'"), "write viewBox=\"0 0 width height\" in the svg element");
+            return;
         }
+        DrawingValues.expectedSides(Optional.ofNullable(attributes.getValue("width")),
+                Optional.ofNullable(attributes.getValue("height")), box).ifPresent(slip -> report(place.get(),
+                "expected " + slip + ", found '" + ScalarReading.cut(attributes.getValue("width") + "' and '"
+                        + attributes.getValue("height")) + "'", "take width and height out of the svg element"));
     }
 
     private void attribute(Supplier<Span> place, String name, String value) {
@@ -140,6 +151,9 @@ final class DrawingReading extends DefaultHandler {
         } else if (!DrawingRules.isLocal(name, value)) {
             report(within(place.get(), name), "expected a reference to a part of this drawing, found '"
                     + ScalarReading.cut(value) + "'", "refer to an id of this file as '#id', or take it out");
+        } else if (!open.isEmpty()) {
+            DrawingValues.expected(name, value).ifPresent(expected -> report(within(place.get(), name), "expected "
+                    + expected + ", found '" + ScalarReading.cut(value) + "'", "write it so, or take it out"));
         }
     }
 
@@ -165,6 +179,13 @@ final class DrawingReading extends DefaultHandler {
         report(Span.startOf(file), "expected shapes, found the instruction '" + ScalarReading.cut(target)
                 + "'",
                 "take out what stands between <? and ?>");
+    }
+
+    private void references() {
+        for (DrawingReferences.Astray astray : references.astray()) {
+            int at = Math.max(0, file.text().indexOf("#" + astray.id()));
+            report(new Span(file, at, at), astray.message(), astray.hint());
+        }
     }
 
     private void sizes() {

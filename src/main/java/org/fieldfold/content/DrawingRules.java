@@ -16,8 +16,7 @@ final class DrawingRules {
             "transform", "fill", "fill-rule", "fill-opacity", "stroke", "stroke-width", "stroke-linecap",
             "stroke-linejoin", "stroke-miterlimit", "stroke-dasharray", "stroke-dashoffset", "stroke-opacity",
             "opacity", "color", "display", "visibility", "clip-path", "clip-rule", "clipPathUnits", "href",
-            "xlink:href", "role", "xml:space", "xml:lang", "lang", "pathLength", "vector-effect",
-            "paint-order", "shape-rendering", "overflow");
+            "xlink:href", "role", "xml:space", "xml:lang", "lang", "paint-order", "shape-rendering", "overflow");
     /** What no program reads as an address. */
     private static final Set<String> FREE = Set.of("id", "class", "role");
     private static final Pattern MOVE = Pattern.compile(

@@ -12,8 +12,8 @@ import java.util.Set;
 import org.xml.sax.Attributes;
 
 /**
- * How many shapes a drawing becomes when every {@code use} is followed: a few lines that use each other twice
- * can become more than any machine can draw.
+ * How many shapes a drawing becomes when every {@code use} and every {@code clip-path} is followed: a few lines
+ * that use each other twice can become more than any machine can draw.
  */
 final class DrawingSize {
     private static final long MOST = 20_000;
@@ -23,7 +23,7 @@ final class DrawingSize {
 
     private static final class Part {
         private final List<Part> inside = new ArrayList<>();
-        private String uses = "";
+        private final List<String> calls = new ArrayList<>();
         private long own = 1;
         private long total = -1;
     }
@@ -33,17 +33,18 @@ final class DrawingSize {
     private final Map<String, Part> byId = new HashMap<>();
     private int written;
 
-    void open(Attributes attributes, String element) {
+    void open(Attributes attributes) {
         Part part = new Part();
         written++;
         open.peek().inside.add(part);
         open.push(part);
         for (int i = 0; i < attributes.getLength(); i++) {
             part.own += attributes.getValue(i).length() / CHARACTERS;
+            String called = DrawingReferences.called(attributes.getQName(i), attributes.getValue(i));
             if (attributes.getQName(i).equals("id")) {
                 byId.putIfAbsent(attributes.getValue(i), part);
-            } else if (element.equals("use") && attributes.getLocalName(i).equals("href")) {
-                part.uses = attributes.getValue(i).strip().replaceFirst("^#", "");
+            } else if (!called.isEmpty()) {
+                part.calls.add(called);
             }
         }
     }
@@ -58,7 +59,7 @@ final class DrawingSize {
             return Optional.of("expected at most " + MOST + " elements, found " + written);
         }
         long total = total(root, new HashSet<>());
-        return total < 0 ? Optional.of("expected each use to lead to a shape within " + DEEPEST
+        return total < 0 ? Optional.of("expected each use and each clip-path to lead to a shape within " + DEEPEST
                         + " steps, found one that leads back to itself or further")
                 : total > MOST ? Optional.of("expected at most " + MOST
                         + " shapes when every use is followed and every " + CHARACTERS
@@ -76,7 +77,7 @@ final class DrawingSize {
         }
         long sum = part.own;
         List<Part> parts = new ArrayList<>(part.inside);
-        Optional.ofNullable(byId.get(part.uses)).ifPresent(parts::add);
+        part.calls.forEach(id -> Optional.ofNullable(byId.get(id)).ifPresent(parts::add));
         for (Part inner : parts) {
             long inside = total(inner, under);
             if (inside < 0) {

@@ -1,6 +1,7 @@
 package org.fieldfold.pdf;
 
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import org.fieldfold.typeset.FigureShapes;
@@ -8,11 +9,12 @@ import org.fieldfold.typeset.FigureShapes;
 /** All figures of a publication. Each is made into artwork at its first use, and kept. */
 final class ArtRoom implements FigureShapes {
     private final Map<String, SquareCodePattern> squareCodes = new ConcurrentHashMap<>();
-    private final Map<String, Figure> figures = new TreeMap<>();
+    private final Map<String, byte[]> contents;
+    private final Map<String, Figure> figures = new ConcurrentHashMap<>();
     private final Map<String, Artwork> artwork = new ConcurrentHashMap<>();
 
     ArtRoom(Map<String, byte[]> contents) {
-        new TreeMap<>(contents).forEach((id, content) -> figures.put(id, Figure.of(id, content)));
+        this.contents = new TreeMap<>(contents);
     }
 
     @Override
@@ -25,12 +27,28 @@ final class ArtRoom implements FigureShapes {
     }
 
     private Figure figure(String id) {
-        Figure found = figures.get(id);
-        if (found == null) {
-            throw new IllegalArgumentException("expected one of the " + figures.size() + " figures, found '"
+        byte[] content = contents.get(id);
+        if (content == null) {
+            throw new IllegalArgumentException("expected one of the " + contents.size() + " figures, found '"
                     + id + "'");
         }
-        return found;
+        return figures.computeIfAbsent(id, key -> Figure.of(key, content));
+    }
+
+    /** Why figures cannot be printed, by their ids: every drawing is made into artwork, every picture is read. */
+    SortedMap<String, String> problems() {
+        Map<String, String> problems = new ConcurrentHashMap<>();
+        contents.keySet().parallelStream().forEach(id -> {
+            try {
+                if (figure(id) instanceof VectorFigure) {
+                    artwork(id);
+                }
+            } catch (RuntimeException unprintable) {
+                // of the drawing library too, which throws whatever it comes upon
+                problems.put(id, String.valueOf(unprintable.getMessage()));
+            }
+        });
+        return new TreeMap<>(problems);
     }
 
     /** The pattern of an address, which is the same on all copies. */

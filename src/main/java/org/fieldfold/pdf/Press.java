@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import org.fieldfold.typeset.Face;
 import org.fieldfold.typeset.FigureShapes;
 import org.fieldfold.typeset.TypeMetrics;
@@ -37,11 +38,18 @@ public final class Press {
 
     /**
      * A press with these figures: drawings in SVG, pictures in PNG or JPEG, told apart by what they contain.
-     *
-     * @throws IllegalArgumentException for a figure that cannot be printed, saying which, where and why
+     * One that cannot be printed is refused where it is asked for; {@link #problems} knows it before.
      */
     public static Press of(Map<String, byte[]> figures) {
         return new Press(new ArtRoom(figures));
+    }
+
+    /**
+     * Why figures cannot be printed, by their ids: the drawing library breaks on them, or they leave no ink.
+     * It makes every drawing into artwork.
+     */
+    public SortedMap<String, String> problems() {
+        return art.problems();
     }
 
     /** How wide its type runs; known before the type is frozen. */

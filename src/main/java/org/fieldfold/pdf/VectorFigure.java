@@ -1,6 +1,7 @@
 package org.fieldfold.pdf;
 
 import com.github.weisj.jsvg.SVGDocument;
+import com.github.weisj.jsvg.parser.DocumentLimits;
 import com.github.weisj.jsvg.parser.LoaderContext;
 import com.github.weisj.jsvg.parser.SVGLoader;
 import com.github.weisj.jsvg.parser.resources.ResourcePolicy;
@@ -11,6 +12,8 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -23,6 +26,14 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 record VectorFigure(String id, byte[] content, double width, double height) implements Figure {
     /** Large enough for numbers of few decimals to be exact at print size. */
     private static final double LONG_SIDE = 1000;
+    /** No narrower than what a content base may hold: depth of groups, depth of uses, shapes. */
+    private static final DocumentLimits LIMITS = new DocumentLimits(300, 300, 40_000);
+    /** What it would say of a drawing on the terminal is said as a finding. Held, or it would be forgotten. */
+    private static final Logger SILENT = Logger.getLogger("com.github.weisj.jsvg");
+
+    static {
+        SILENT.setLevel(Level.OFF);
+    }
 
     static VectorFigure of(String id, byte[] content) {
         SvgReading.Size size = SvgReading.read(id, content);
@@ -40,7 +51,7 @@ record VectorFigure(String id, byte[] content, double width, double height) impl
         float w = (float) (width * scale);
         float h = (float) (height * scale);
         LoaderContext context = LoaderContext.builder().externalResourcePolicy(ResourcePolicy.DENY_ALL)
-                .build();
+                .documentLimits(LIMITS).build();
         SVGDocument drawing = new SVGLoader().load(new ByteArrayInputStream(content),
                 URI.create("figure:" + Integer.toHexString(id.hashCode())), context);
         if (drawing == null) {
@@ -49,8 +60,14 @@ record VectorFigure(String id, byte[] content, double width, double height) impl
         }
         try (PDDocument scratch = new PDDocument()) {
             PdfBoxGraphics2D paper = new PdfBoxGraphics2D(scratch, w, h);
+            Ink ink = new Ink(w, h);
+            paper.setDrawControl(ink);
             drawing.renderWithPlatform(NullPlatformSupport.INSTANCE, paper, new ViewBox(w, h));
             paper.dispose();
+            if (!ink.left()) {
+                throw new IllegalArgumentException("figure " + id
+                        + ": expected a drawing that leaves ink on paper, found none that is seen");
+            }
             COSDictionary form = paper.getXFormObject().getCOSObject();
             form.removeItem(COSName.getPDFName("FormType"));
             return new Artwork(Frozen.of(form), w, h);

@@ -109,7 +109,7 @@ class DrawingsTest {
         assertEquals(1, check("").size());
         assertEquals(1, check("<html/>").size());
         assertEquals(1, check("<svg viewBox=\"0 0 1 1\"/>").size());
-        assertEquals(List.of("d.svg:1:1: error: expected a viewBox of four numbers, found none "
+        assertEquals(List.of("d.svg:1:1: error: expected a viewBox of four numbers, the last two above 0, found none "
                 + "[svg-not-printable] hint: "
                 + "write viewBox=\"0 0 width height\" in the svg element"),
                 check("<svg xmlns=\"http://www.w3.org/2000/svg\"/>"));

@@ -5,15 +5,15 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
-import org.fieldfold.entry.ContentBase;
 
 /**
- * What a coverage-guided fuzzer runs, without knowing it: {@code mvn -Pfuzz} gives the target and a folder for
- * the first inputs, which are the files of the demo base and of the samples.
+ * What a coverage-guided fuzzer runs, without knowing it: {@code mvn -Pfuzz} names the target. The first inputs
+ * are the files of the demo base and of the samples, and what was kept of earlier runs.
  */
 public final class Fuzz {
     private static final List<Path> SEEDS = List.of(FuzzTarget.BASE,
@@ -24,14 +24,18 @@ public final class Fuzz {
     private Fuzz() {
     }
 
-    /** @param arguments the target, and a folder for the first inputs */
+    /** @param arguments the target */
     public static void fuzzerInitialize(String[] arguments) {
         target = FuzzTarget.valueOf(arguments[0]);
         try {
-            Path folder = Files.createDirectories(Path.of(arguments[1]));
+            Path folder = Files.createDirectories(Path.of("target/fuzz", arguments[0], "seeds"));
+            Files.createDirectories(folder.resolveSibling("found"));
             int number = 0;
             for (byte[] seed : seeds()) {
                 Files.write(folder.resolve("seed" + number++), seed);
+            }
+            for (Path kept : target.kept()) {
+                Files.copy(kept, folder.resolve("kept-" + kept.getFileName()), StandardCopyOption.REPLACE_EXISTING);
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -48,11 +52,12 @@ public final class Fuzz {
     private static List<byte[]> seeds() throws IOException, EditRefused {
         List<byte[]> seeds = new ArrayList<>();
         if (target == FuzzTarget.TABLE) {
-            ContentBase base = BaseLoader.load(FuzzTarget.BASE).base().orElseThrow();
             for (TableKind kind : TableKind.values()) {
-                seeds.add(chosen(kind.ordinal(), Tables.export(FuzzTarget.BASE, base, kind)
+                seeds.add(chosen(kind.ordinal(), Tables.export(FuzzBase.folder(), FuzzBase.content(), kind)
                         .getBytes(StandardCharsets.UTF_8)));
             }
+            seeds.add(chosen(FuzzTarget.TRANSLATIONS - 'A', Tables.translations(FuzzBase.folder(),
+                    FuzzBase.content(), FuzzBase.LANGUAGE).csv().getBytes(StandardCharsets.UTF_8)));
             return seeds;
         }
         for (Path root : SEEDS) {
@@ -84,7 +89,7 @@ public final class Fuzz {
 
     private static byte[] chosen(int choice, byte[] content) {
         byte[] all = new byte[content.length + 1];
-        all[0] = (byte) choice;
+        all[0] = (byte) ('A' + choice);
         System.arraycopy(content, 0, all, 1, content.length);
         return all;
     }

@@ -4,6 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -11,10 +12,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
-import org.fieldfold.entry.ContentBase;
 import org.fieldfold.prose.Passage;
 import org.fieldfold.prose.Prose;
+import org.fieldfold.pdf.DrawnFigure;
 import org.fieldfold.prose.Run;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.FindingPrinter;
@@ -28,11 +30,13 @@ enum FuzzTarget {
     LOADER(FuzzTarget::loader),
     DRAWING(FuzzTarget::drawing),
     MARKDOWN(FuzzTarget::markdown),
-    /** The first byte chooses the table, the others are what a spreadsheet wrote. */
+    /** The first byte chooses the table, T that of translations; the others are what a spreadsheet wrote. */
     TABLE(FuzzTarget::table);
 
     /** A small base of its own, beside the samples of the rules. */
     static final Path BASE = Path.of("src/test/resources/org/fieldfold/check/base");
+    static final Path KEPT = Path.of("src/test/resources/org/fieldfold/content/fuzz");
+    static final char TRANSLATIONS = 'T';
     private static final FindingPrinter PRINTER = new FindingPrinter(false);
     /** Of SVG 1.1: what cannot hold an address. */
     private static final Set<String> FREE = Set.of("id", "class", "role");
@@ -47,9 +51,18 @@ enum FuzzTarget {
         reading.accept(input);
     }
 
-    /** The place of inputs that once broke something. */
-    Path kept() {
-        return Path.of("src/test/resources/org/fieldfold/content/fuzz", name().toLowerCase(Locale.ROOT));
+    /** The place of its kept inputs. */
+    Path folder() {
+        return KEPT.resolve(name().toLowerCase(Locale.ROOT));
+    }
+
+    /** Small first inputs, and those that once broke something. */
+    List<Path> kept() {
+        try (Stream<Path> files = Files.list(folder())) {
+            return files.sorted().toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static void require(boolean holds, String what) {
@@ -58,8 +71,9 @@ enum FuzzTarget {
         }
     }
 
+    /** A is the first choice, B the second: a kept input stays what it is when there are more. */
     private static int first(byte[] input, int choices) {
-        return input.length == 0 ? 0 : (input[0] & 0xff) % choices;
+        return input.length == 0 ? 0 : Math.floorMod(input[0] - 'A', choices);
     }
 
     private static byte[] rest(byte[] input) {
@@ -89,11 +103,12 @@ enum FuzzTarget {
     }
 
     private static void drawing(byte[] input) {
-        SourceFile file = new SourceFile("content/figures/x.svg", new String(input, StandardCharsets.UTF_8));
-        List<Finding> findings = DrawingReading.check(file);
+        String svg = new String(input, StandardCharsets.UTF_8);
+        List<Finding> findings = DrawingReading.check(new SourceFile("content/figures/x.svg", svg));
         sound(findings);
         if (findings.isEmpty()) {
             leadsNowhere(input);
+            DrawnFigure.problem(svg).ifPresent(problem -> require(problem.contains("expected "), problem));
         }
     }
 
@@ -146,29 +161,23 @@ enum FuzzTarget {
         }
     }
 
-    private static final class Small {
-        private static final ContentBase CONTENT = load();
-
-        private static ContentBase load() {
-            try {
-                return BaseLoader.load(BASE).base().orElseThrow();
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        }
-    }
-
     private static void table(byte[] input) {
         TableKind kind = TableKind.values()[first(input, TableKind.values().length)];
+        boolean translations = input.length > 0 && input[0] == TRANSLATIONS;
         try {
-            TableEdits edits = Tables.edits(BASE, Small.CONTENT, kind, rest(input));
+            TableEdits edits = translations
+                    ? Tables.edits(FuzzBase.folder(), FuzzBase.content(), FuzzBase.LANGUAGE, rest(input))
+                    : Tables.edits(FuzzBase.folder(), FuzzBase.content(), kind, rest(input));
             require(edits.refusals().isEmpty() || edits.files().isEmpty(), "refused, and yet changed");
+            edits.refusals().forEach(refusal -> require(refusal.contains("expected "), "unclear: " + refusal));
             for (Map.Entry<String, byte[]> file : edits.files().entrySet()) {
-                String[] path = file.getKey().split("/");
-                require(Set.of("active-ingredients.yaml", "pests").contains(path[0]), file.getKey());
-                FileKind kindOfFile = path.length == 1 ? FileKind.ACTIVE_INGREDIENTS : FileKind.PEST;
-                FileReading changed = FileReading.of(new ContentFile("content/x", Path.of("x"), kindOfFile, "x"),
-                        file.getValue());
+                String path = file.getKey();
+                require(path.equals("active-ingredients.yaml") || path.matches("(es/)?(pests|practices)/[a-z-]+\\.yaml")
+                        && translations == path.startsWith("es/"), path);
+                FileKind kindOfFile = translations ? FileKind.TRANSLATION : path.startsWith("pests/") ? FileKind.PEST
+                        : FileKind.ACTIVE_INGREDIENTS;
+                FileReading changed = FileReading.of(new ContentFile("content/x", Path.of("x"), kindOfFile,
+                        translations ? path.replaceFirst("\\.yaml$", "") : "x"), file.getValue());
                 require(changed.findings().isEmpty(), edits.changes() + " broke the file: "
                         + changed.findings());
             }
