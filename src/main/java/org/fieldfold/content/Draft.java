@@ -15,7 +15,8 @@ import org.fieldfold.entry.ContentBase;
 public record Draft(String path, String text) {
     private static final int WIDEST = 110;
     /** Written by a command, not by hand. */
-    private static final Set<String> BY_SIGN = Set.of("revised", "reviser", "carried-over", "signed-facts");
+    private static final Set<String> BY_SIGN = Set.of("revised", "reviser", "carried-over", "signed-facts",
+            "signed-with");
     /** Lists that a new file may well do without; a beginner is not asked for them. */
     private static final Set<String> MAY_WAIT = Set.of("audiences", "figures", "leave-out", "local",
             "look-alikes", "nets", "notes", "papers", "requests", "spare", "together", "watch");
