@@ -230,8 +230,8 @@ public final class Compiler {
     }
 
     /** A new file of a kind; see {@link Draft}. */
-    public static Draft draft(String kind, String id) {
-        return Draft.of(kind, id);
+    public static Draft draft(String kind, String id, boolean brief) {
+        return Draft.of(kind, id, brief);
     }
 
     /** The working files of a translator; see {@link Draft#translations}. */
