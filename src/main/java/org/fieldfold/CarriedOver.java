@@ -3,7 +3,9 @@ package org.fieldfold;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.function.Supplier;
+import org.fieldfold.edition.Change;
 import org.fieldfold.edition.Ledger;
 import org.fieldfold.edition.Snapshot;
 import org.fieldfold.entry.ContentBase;
@@ -27,7 +29,8 @@ final class CarriedOver {
             for (Placed<? extends Reviewed> entry : carried) {
                 String id = entry.value().id();
                 String found = last.isEmpty() ? "no edition before this one"
-                        : String.join("; ", Signing.changed(now, last.get(), base, entry.value()));
+                        : Signing.changed(now, last.get(), id).stream().map(Change::what)
+                                .collect(Collectors.joining("; "));
                 if (!found.isEmpty()) {
                     findings.add(Finding.error(entry.at("carried-over"), "carried-over-changed",
                             "expected '" + id + "' as the last edition has it, found " + found,

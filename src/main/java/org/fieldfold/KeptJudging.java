@@ -65,8 +65,7 @@ final class KeptJudging implements Judging {
         return facts.between("", since.facts(), "", now);
     }
 
-    /** Of the files that were read, by path. */
-    static Map<String, String> hashes(LoadedBase loaded) {
+    private static Map<String, String> hashes(LoadedBase loaded) {
         return loaded.inputs().stream().collect(Collectors.toMap(InputFile::path, InputFile::sha256));
     }
 }

@@ -14,11 +14,10 @@ public final class Due {
 
     /**
      * Never signed, not signed since the last edition was issued, signed longer ago than the edition allows
-     * on its planned day of issue, or changed after it was signed, itself or in what stands with it on paper.
+     * on its planned day of issue, or changed after it was signed.
      */
-    public static boolean isDue(Reviewed entry, ContentBase base) {
-        return isOfAge(entry, base.edition().value()) || SignedFacts.changed(entry)
-                || SignedWith.changed(entry, base);
+    public static boolean isDue(Reviewed entry, Edition edition) {
+        return isOfAge(entry, edition) || SignedFacts.changed(entry);
     }
 
     /** The same, whatever the entry says now. */
@@ -34,11 +33,12 @@ public final class Due {
     /** How many are signed without a hash of what was signed, so that a later edit is not found. */
     public static int byHand(ContentBase base) {
         return (int) base.reviewed().stream().map(Placed::value).filter(entry ->
-                entry.signedFacts().isEmpty() && !isDue(entry, base)).count();
+                entry.signedFacts().isEmpty() && !isDue(entry, base.edition().value())).count();
     }
 
     /** All entries that are due. */
     public static List<? extends Placed<? extends Reviewed>> in(ContentBase base) {
-        return base.reviewed().stream().filter(entry -> isDue(entry.value(), base)).toList();
+        Edition edition = base.edition().value();
+        return base.reviewed().stream().filter(entry -> isDue(entry.value(), edition)).toList();
     }
 }

@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.Book;
 import org.fieldfold.manuscript.Page;
 import org.fieldfold.manuscript.Phrases;
@@ -22,14 +23,24 @@ final class Epub {
     private final Addresses addresses;
     private final Drawings drawings;
     private final Folder form;
+    private final KeptPages pages;
+    private final Kept kept;
 
-    Epub(Book book, String title, Phrases phrases, Addresses addresses, Drawings drawings) {
+    Epub(Book book, String title, Phrases phrases, Addresses addresses, Drawings drawings, Folder form,
+            KeptPages pages, Kept kept) {
         this.book = book;
         this.title = title;
         this.phrases = phrases;
         this.addresses = addresses;
         this.drawings = drawings;
-        this.form = Folder.ofEpub(addresses, drawings);
+        this.form = form;
+        this.pages = pages;
+        this.kept = kept;
+    }
+
+    /** A page as it lies in the book. */
+    private record Packed(List<AskedForm.Asked> asked, boolean drawn,
+            EpubZip.Packed file) implements KeptPages.Made {
     }
 
     /**
@@ -40,21 +51,19 @@ final class Epub {
      */
     byte[] bytes(LocalDate issued, LocalDate validUntil) {
         List<EpubPackage.Item> items = new ArrayList<>();
-        List<HandbookFile> files = new ArrayList<>();
-        PageMarkup pages = new PageMarkup(book, form, addresses, phrases, List.of());
+        List<EpubZip.Item> files = new ArrayList<>();
         EpubContents contents = new EpubContents(book, form, phrases);
         for (Page page : contents.inOrder()) {
-            Markup body = new Markup();
-            pages.write(body, page);
-            String markup = body.toString();
+            Packed packed = pages.made("epub", page, Packed.class, asked -> packed(page, asked));
             items.add(EpubPackage.Item.page("p-" + addresses.of(page), form.file(page),
-                    markup.contains("<svg") ? "svg" : ""));
-            files.add(file(form.file(page), document(page.name(), markup)));
+                    packed.drawn() ? "svg" : ""));
+            files.add(new EpubZip.Item(INSIDE + form.file(page), packed.file()));
         }
         for (Drawing drawing : drawings.shown()) {
             String path = Folder.FIGURES + drawing.file();
             items.add(EpubPackage.Item.picture("f-" + drawing.name(), path));
-            files.add(new HandbookFile(INSIDE + path, drawing.figure().bytes()));
+            files.add(new EpubZip.Item(INSIDE + path, kept.value(kept.key("epub", drawing.figure().bytes()),
+                    EpubZip.Packed.class, () -> EpubZip.packed(drawing.figure().bytes()))));
         }
         files.add(file(SHEET, Sheet.read(SHEET) + Sheet.read("epub.css")));
         files.add(file("contents.xhtml", document(phrases.say("book.contents"), contents.markup())));
@@ -62,8 +71,20 @@ final class Epub {
         return EpubZip.of(INSIDE + "book.opf", files);
     }
 
-    private static HandbookFile file(String path, String text) {
-        return new HandbookFile(INSIDE + path, text.getBytes(StandardCharsets.UTF_8));
+    private Packed packed(Page page, AskedForm asked) {
+        Markup body = new Markup();
+        pages.markup(asked).write(body, page);
+        String markup = body.toString();
+        return new Packed(asked.asked(), markup.contains("<svg"),
+                EpubZip.packed(utf8(document(page.name(), markup))));
+    }
+
+    private static EpubZip.Item file(String path, String text) {
+        return new EpubZip.Item(INSIDE + path, EpubZip.packed(utf8(text)));
+    }
+
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 
     private String document(String name, String body) {

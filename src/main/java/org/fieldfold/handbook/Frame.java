@@ -34,8 +34,8 @@ final class Frame {
     /** A page that carries its style and pictures in itself. */
     byte[] inline(String title, String style, String body) {
         String sheet = sheet(style);
-        return page(title, NOTHING + "img-src data:; style-src 'sha256-" + hash(sheet) + "'",
-                "<style>" + sheet + "</style>", body);
+        return utf8(page(title, NOTHING + "img-src data:; style-src 'sha256-" + hash(sheet) + "'",
+                "<style>" + sheet + "</style>", body));
     }
 
     /** What XML would read as markup stands in a section that XML reads as text, and CSS as comments. */
@@ -50,12 +50,13 @@ final class Frame {
     byte[] inline(String title, String style, String script, String body) {
         String sheet = sheet(style);
         String code = "//<![CDATA[\n" + script + "//]]>";
-        return page(title, NOTHING + "img-src data:; style-src 'sha256-" + hash(sheet) + "'; script-src 'sha256-"
-                + hash(code) + "'", "<style>" + sheet + "</style>", TOOLS + "<script>" + code + "</script>\n" + body);
+        return utf8(page(title, NOTHING + "img-src data:; style-src 'sha256-" + hash(sheet)
+                + "'; script-src 'sha256-" + hash(code) + "'", "<style>" + sheet + "</style>",
+                TOOLS + "<script>" + code + "</script>\n" + body));
     }
 
     /** A page of a folder, whose style, script and pictures are files beside it. */
-    byte[] linked(String title, String sheet, String script, String body) {
+    String linked(String title, String sheet, String script, String body) {
         return page(title, NOTHING + "img-src 'self' file:; style-src 'self' file:; script-src 'self' file:; "
                 + "worker-src 'self'; manifest-src 'self'",
                 new Markup().empty("link", "rel", "stylesheet", "href", sheet)
@@ -63,10 +64,14 @@ final class Frame {
                         .element("script", "", "src", script, "defer", "defer").toString(), TOOLS + body);
     }
 
-    private byte[] page(String title, String policy, String style, String body) {
+    private static byte[] utf8(String page) {
+        return page.getBytes(StandardCharsets.UTF_8);
+    }
+
+    private String page(String title, String policy, String style, String body) {
         return engine.process("page", new Context(Locale.ROOT, Map.of("language", language,
                 "title", Markup.allowed(title), "policy", policy, "style", style, "body", body)))
-                .replace("\r\n", "\n").getBytes(StandardCharsets.UTF_8);
+                .replace("\r\n", "\n");
     }
 
     /** As a style's hash is written in a policy (CSP 3, 2.3.1). */

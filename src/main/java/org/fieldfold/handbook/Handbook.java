@@ -26,10 +26,12 @@ public final class Handbook {
     private final List<Phrases> others;
     private final Addresses addresses;
     private final Frame frame;
+    private final Kept kept;
 
     /** @param languages in which the edition is written, this one included */
-    private Handbook(Book book, Phrases phrases, List<String> languages) {
+    private Handbook(Book book, Phrases phrases, List<String> languages, Kept kept) {
         this.book = book;
+        this.kept = kept;
         this.phrases = phrases;
         this.others = languages.stream().filter(language -> !language.equals(book.language()))
                 .filter(Phrases::speaks).map(Phrases::in).toList();
@@ -53,13 +55,13 @@ public final class Handbook {
         return write(base, phrases, news, proof, Kept.nothing());
     }
 
-    /** The same; what an earlier build made of the same drawings is taken from there. */
+    /** The same; what an earlier build made of the same pages and drawings is taken from there. */
     public static List<HandbookFile> write(ContentBase content, Phrases phrases, News news, boolean proof,
             Kept kept) {
         ContentBase base = Alphabet.of(phrases.language()).order(content);
         Handbook handbook = new Handbook(new HandbookWriter(base, phrases, news).write(proof), phrases,
-                base.edition().value().languages());
-        HandbookFile oneFile = handbook.oneFile(base, new Drawings(base), kept);
+                base.edition().value().languages(), kept);
+        HandbookFile oneFile = handbook.oneFile(base, new Drawings(base));
         HandbookFile epub = handbook.epub(new Drawings(base), base.edition().value());
         List<HandbookFile> files = new ArrayList<>(List.of(oneFile));
         List<HandbookFile> folder = handbook.folder(base, new Drawings(base), List.of(oneFile, epub));
@@ -70,53 +72,60 @@ public final class Handbook {
         return List.copyOf(files);
     }
 
-    private HandbookFile oneFile(ContentBase base, Drawings drawings, Kept kept) {
+    private HandbookFile oneFile(ContentBase base, Drawings drawings) {
         OneFile form = new OneFile(addresses, drawings);
-        PageMarkup pages = new PageMarkup(book, form, addresses, phrases, others);
+        KeptPages pages = pages(form, others);
         Markup body = new Markup();
         body.open("main").line();
         body.element("div", "", "id", "everything").line();
-        book.pages().forEach(page -> pages.write(body, page));
+        book.pages().forEach(page -> body.written(pages.markup(page)));
         body.open("p", "class", "all").element("a", phrases.say("book.everything"), "href", "#everything")
                 .close();
         body.close().line();
-        pages.bar(body, Page.Kind.START);
-        String script = script(base, form);
+        pages.markup(form).bar(body, Page.Kind.START);
+        String script = script(base, form, pages);
         String style = Sheet.read(SHEET) + Sheet.read("tools.css") + Sheet.read("screens.css")
                 + form.style(kept);
         return new HandbookFile(file(book.language()),
                 frame.inline(title(), style, script, body.toString()));
     }
 
-    /** @param others the other forms, which the first page offers */
-    private List<HandbookFile> folder(ContentBase base, Drawings drawings, List<HandbookFile> others) {
+    private KeptPages pages(Form form, List<Phrases> languages) {
+        return new KeptPages(kept, book, form, addresses, phrases, languages);
+    }
+
+    /** @param forms the other forms, which the first page offers */
+    private List<HandbookFile> folder(ContentBase base, Drawings drawings, List<HandbookFile> forms) {
         String at = "handbook/" + book.language() + "/";
         Folder form = Folder.ofPages(addresses, drawings);
-        PageMarkup pages = new PageMarkup(book, form, addresses, phrases, this.others);
+        KeptPages pages = pages(form, others);
         List<HandbookFile> files = new ArrayList<>();
         for (Page page : book.pages()) {
-            Markup body = new Markup();
-            body.open("main").line();
-            pages.write(body, page);
-            if (page.kind() == Page.Kind.START) {
-                downloads(body, others);
-            }
-            body.close().line();
-            pages.bar(body, page.kind());
-            String title = page.kind() == Page.Kind.START ? title() : page.name() + " · " + title();
-            files.add(new HandbookFile(at + form.file(page), frame.linked(title, SHEET, SCRIPT,
-                    body.toString())));
+            String offered = page.kind() == Page.Kind.START ? downloads(forms) : "";
+            files.add(text(at + form.file(page), pages.written("file", page, asked ->
+                    file(page, pages.markup(asked), offered), offered)));
         }
         files.add(text(at + SHEET, Sheet.read(SHEET) + Sheet.read("tools.css")));
-        files.add(text(at + SCRIPT, script(base, form)));
+        files.add(text(at + SCRIPT, script(base, form, pages)));
         for (Drawing drawing : drawings.shown()) {
             files.add(new HandbookFile(at + Folder.FIGURES + drawing.file(), drawing.figure().bytes()));
         }
         return files;
     }
 
+    private String file(Page page, PageMarkup markup, String offered) {
+        Markup body = new Markup();
+        body.open("main").line();
+        markup.write(body, page);
+        body.written(offered).close().line();
+        markup.bar(body, page.kind());
+        return frame.linked(page.kind() == Page.Kind.START ? title() : page.name() + " · " + title(), SHEET,
+                SCRIPT, body.toString());
+    }
+
     /** The other forms, with their size before anybody spends a signal on them. */
-    private void downloads(Markup body, List<HandbookFile> forms) {
+    private String downloads(List<HandbookFile> forms) {
+        Markup body = new Markup();
         body.open("div", "class", "page").open("ul", "class", "downloads");
         for (HandbookFile form : forms) {
             String kind = form.path().substring(form.path().lastIndexOf('.') + 1);
@@ -125,22 +134,23 @@ public final class Handbook {
                     BigDecimal.valueOf(form.bytes().length, 6).setScale(1, RoundingMode.UP), book.edition()))
                     .close();
         }
-        body.close().close().line();
+        return body.close().close().line().toString();
     }
 
     private static HandbookFile text(String path, String text) {
         return new HandbookFile(path, text.getBytes(StandardCharsets.UTF_8));
     }
 
-    private String script(ContentBase base, Form form) {
-        return Script.of(new ScriptFacts(base, phrases).of(new SearchPages(base, phrases, book, form),
+    private String script(ContentBase base, Form form, KeptPages pages) {
+        return Script.of(new ScriptFacts(base, phrases).of(new SearchPages(base, phrases, book, form, pages),
                 new KeyFacts(base, phrases, form), form instanceof OneFile));
     }
 
     private HandbookFile epub(Drawings drawings, Edition edition) {
+        Folder form = Folder.ofEpub(addresses, drawings);
         return new HandbookFile("handbook." + book.language() + ".epub",
-                new Epub(book, title(), phrases, addresses, drawings).bytes(edition.issued(),
-                        edition.validUntil()));
+                new Epub(book, title(), phrases, addresses, drawings, form, pages(form, List.of()), kept)
+                        .bytes(edition.issued(), edition.validUntil()));
     }
 
     /** The whole handbook of a language in one file. */

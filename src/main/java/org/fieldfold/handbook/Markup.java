@@ -48,6 +48,12 @@ public final class Markup {
         return this;
     }
 
+    /** What was written by this class before, and so is markup already. */
+    Markup written(String markup) {
+        out.append(markup);
+        return this;
+    }
+
     private void start(String tag, String... attributes) {
         out.append('<').append(tag);
         for (int i = 0; i < attributes.length; i += 2) {

@@ -1,5 +1,6 @@
 package org.fieldfold.handbook;
 
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -9,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.fieldfold.manuscript.Book;
+import org.fieldfold.report.Checksums;
 
 /**
  * What lets a visited folder be read without a signal: a service worker that keeps all of its files, and a
@@ -63,8 +65,8 @@ final class Offline {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
             for (HandbookFile file : files) {
                 digest.update(file.path().getBytes(StandardCharsets.UTF_8));
-                digest.update((byte) 0);
-                digest.update(file.bytes());
+                digest.update(ByteBuffer.allocate(1 + Integer.BYTES + Long.BYTES).put((byte) 0)
+                        .putInt(file.bytes().length).putLong(Checksums.of(file.bytes())).array());
             }
             return HexFormat.of().formatHex(digest.digest(), 0, 8);
         } catch (NoSuchAlgorithmException impossible) {

@@ -19,13 +19,15 @@ final class SearchPages {
     private final ContentBase base;
     private final Phrases phrases;
     private final Form form;
+    private final KeptPages pages;
     private final List<List<String>> listed = new ArrayList<>();
     private final SearchIndex index = new SearchIndex();
 
-    SearchPages(ContentBase base, Phrases phrases, Book book, Form form) {
+    SearchPages(ContentBase base, Phrases phrases, Book book, Form form, KeptPages pages) {
         this.base = base;
         this.phrases = phrases;
         this.form = form;
+        this.pages = pages;
         // what one asks for by name comes first among equals
         for (Page.Kind kind : List.of(Page.Kind.PEST, Page.Kind.ENEMY, Page.Kind.CROPS, Page.Kind.PRACTICE,
                 Page.Kind.LOOK, Page.Kind.COUNT, Page.Kind.WEEKS, Page.Kind.OFFICE,
@@ -49,8 +51,9 @@ final class SearchPages {
     }
 
     private String text(Page page) {
-        String own = page.parts().stream().filter(part -> part.key().equals("top") || part.key().equals("look"))
-                .map(part -> words(page, part.blocks())).collect(Collectors.joining(" "));
+        String own = pages.written("search", page, asked -> page.parts().stream()
+                .filter(part -> part.key().equals("top") || part.key().equals("look"))
+                .map(part -> words(page, part.blocks(), asked)).collect(Collectors.joining(" ")));
         PestEntry pest = Optional.ofNullable(base.pests().get(page.id())).map(Placed::value).orElse(null);
         return pest == null ? own : own + " " + seen(pest);
     }
@@ -63,7 +66,7 @@ final class SearchPages {
                         ? base.crops().get(id).value().name() : id)).collect(Collectors.joining(" "));
     }
 
-    private String words(Page page, List<Block> blocks) {
+    private String words(Page page, List<Block> blocks, Form form) {
         boolean isEntry = page.kind() == Page.Kind.PEST || page.kind() == Page.Kind.ENEMY
                 || page.kind() == Page.Kind.PRACTICE || page.kind() == Page.Kind.CHAPTER;
         if (!isEntry) {

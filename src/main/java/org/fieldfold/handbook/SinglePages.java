@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.manuscript.Alphabet;
+import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.Book;
 import org.fieldfold.manuscript.HandbookWriter;
 import org.fieldfold.manuscript.News;
@@ -30,15 +31,9 @@ public final class SinglePages {
     private final Frame frame;
 
     public SinglePages(ContentBase content, Phrases phrases, News news) {
-        this(content, phrases, new HandbookWriter(Alphabet.of(phrases.language()).order(content), phrases, news)
-                .write(false));
-    }
-
-    /** @param book as it is written of the content, its entries in the order of their names */
-    public SinglePages(ContentBase content, Phrases phrases, Book book) {
         this.base = Alphabet.of(phrases.language()).order(content);
         this.phrases = phrases;
-        this.book = book;
+        this.book = new HandbookWriter(base, phrases, news).write(false);
         this.addresses = new Addresses(book);
         this.drawings = new Drawings(base);
         this.form = Folder.ofPages(addresses, drawings);
@@ -66,7 +61,8 @@ public final class SinglePages {
         }
         if (file.equals(SCRIPT)) {
             return Optional.of(utf8(Script.of(new ScriptFacts(base, phrases)
-                    .of(new SearchPages(base, phrases, book, form),
+                    .of(new SearchPages(base, phrases, book, form, new KeptPages(
+                                    Kept.nothing(), book, form, addresses, phrases, List.of())),
                             new KeyFacts(base, phrases, form), false))));
         }
         return page(file).map(this::write).or(() -> figure(file));
@@ -84,8 +80,8 @@ public final class SinglePages {
         body.close().line();
         markup.bar(body, page.kind());
         String whole = book.title() + " · " + book.year();
-        return frame.linked(page.kind() == Page.Kind.START ? whole : page.name() + " · " + whole, SHEET, SCRIPT,
-                body.toString());
+        return utf8(frame.linked(page.kind() == Page.Kind.START ? whole : page.name() + " · " + whole, SHEET,
+                SCRIPT, body.toString()));
     }
 
     private Optional<byte[]> figure(String file) {

@@ -42,7 +42,11 @@ final class Digest {
      * With its length before it, so that no two runs of texts look alike; half a pair of signs has no UTF-8.
      */
     void text(String text) {
-        if (text.chars().noneMatch(unit -> Character.isSurrogate((char) unit))) {
+        boolean plain = true;
+        for (int i = 0; plain && i < text.length(); i++) {
+            plain = !Character.isSurrogate(text.charAt(i));
+        }
+        if (plain) {
             tag('1');
             bytes(text.getBytes(StandardCharsets.UTF_8));
         } else {

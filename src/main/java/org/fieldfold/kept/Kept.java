@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentSkipListSet;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 
 /**
@@ -21,47 +22,32 @@ public final class Kept {
     private final Optional<Store> store;
     private final String program;
     private final Hashing hashing;
-    private final Set<String> used;
+    private final Set<String> used = new ConcurrentSkipListSet<>();
     private final AtomicInteger made = new AtomicInteger();
     private final AtomicInteger taken = new AtomicInteger();
 
-    private Kept(Optional<Store> store, String program, Hashing hashing, Set<String> used) {
+    private Kept(Optional<Store> store, String program, Hashing hashing) {
         this.store = store;
         this.program = program;
         this.hashing = hashing;
-        this.used = used;
     }
 
     /** Keeps nothing: everything is made. */
     public static Kept nothing() {
-        return new Kept(Optional.empty(), "", new Hashing(Map.of(), Set.of()),
-                new ConcurrentSkipListSet<>());
+        return new Kept(Optional.empty(), "", new Hashing(Map.of(), Set.of()));
     }
 
     /**
      * Keeps results in a folder.
      *
      * @param program what tells this program from all others, see {@link Program}
-     */
-    public static Kept in(Path folder, String program) {
-        return new Kept(Optional.of(new Store(folder)), program, new Hashing(Map.of(), Set.of()),
-                new ConcurrentSkipListSet<>());
-    }
-
-    /**
-     * The same, for the same build, of trees in which things are spoken of by name.
-     *
-     * @param hashesByName of such things, as figures are: each one's hash is part of what is made of anything
-     *     that names it
+     * @param hashesByName things that are spoken of by name, as figures are: each one's hash is part of what
+     *     is made of anything that names it
      * @param shared records that stand in many trees as the same object
      */
-    public Kept naming(Map<String, String> hashesByName, Set<Class<?>> shared) {
-        return new Kept(store, program, new Hashing(hashesByName, shared), used);
-    }
-
-    /** Whether anything is kept at all. */
-    public boolean isKeeping() {
-        return store.isPresent();
+    public static Kept in(Path folder, String program, Map<String, String> hashesByName,
+            Set<Class<?>> shared) {
+        return new Kept(Optional.of(new Store(folder)), program, new Hashing(hashesByName, shared));
     }
 
     /** What the parts amount to: records, lists, texts and numbers; empty when nothing is kept. */
@@ -93,34 +79,30 @@ public final class Kept {
     }
 
     /**
-     * What an earlier build left under a key that says whose it is, and not what it was made of; whether it
-     * still holds is for the reader to see from what stands in it.
+     * The record that is made of what the key stands for; its places are among those of the key.
      */
-    public Optional<byte[]> left(Optional<Key> key) {
-        key.ifPresent(one -> used.add(one.hash()));
-        return key.flatMap(one -> store.flatMap(place -> place.get(one.hash())));
-    }
-
-    /** Leaves something for later builds, in the place of what was there. */
-    public void leave(Optional<Key> key, byte[] bytes) {
-        key.ifPresent(one -> store.ifPresent(place -> place.put(one.hash(), bytes)));
+    public <T extends Record> T value(Optional<Key> key, Class<T> type, Supplier<T> make) {
+        return value(key, type, known -> true, make);
     }
 
     /**
-     * The record that is made of what the key stands for; its places are among those of the key.
+     * The same of what the key stands for and of something more, of which the record tells.
      *
+     * @param holds whether that is still as the record tells it
      */
-    public <T extends Record> T value(Optional<Key> key, Class<T> type, Supplier<T> make) {
+    public <T extends Record> T value(Optional<Key> key, Class<T> type, Predicate<T> holds, Supplier<T> make) {
         if (key.isPresent() && store.isPresent()) {
-            Optional<T> found = store.get().get(key.get().hash()).flatMap(
-                    bytes -> read(new Values(key.get()), bytes, type));
+            Optional<T> found = store.get().getSmall(key.get().hash()).flatMap(
+                    bytes -> read(new Values(key.get()), bytes, type)).filter(holds);
             if (found.isPresent()) {
                 used.add(key.get().hash());
                 return found.get();
             }
         }
         T fresh = make.get();
-        key.ifPresent(one -> keep(one, new Values(one), fresh));
+        key.ifPresent(one -> write(new Values(one), fresh).ifPresent(bytes ->
+                store.ifPresent(place -> place.putSmall(one.hash(), bytes))));
+        key.ifPresent(one -> used.add(one.hash()));
         return fresh;
     }
 
@@ -135,7 +117,10 @@ public final class Kept {
 
     /** Says something for {@link #recall}. */
     public void say(Optional<Key> key, Record value) {
-        key.ifPresent(one -> keep(one, new Values(), value));
+        key.ifPresent(one -> write(new Values(), value).ifPresent(bytes -> {
+            used.add(one.hash());
+            store.ifPresent(place -> place.put(one.hash(), bytes));
+        }));
     }
 
     /** Says that what stands under a key is in use, though nobody had to ask for it. */
@@ -159,13 +144,12 @@ public final class Kept {
         }
     }
 
-    private void keep(Key key, Values form, Record value) {
+    private static Optional<byte[]> write(Values form, Record value) {
         try {
-            byte[] bytes = form.write(value);
-            used.add(key.hash());
-            store.ifPresent(place -> place.put(key.hash(), bytes));
+            return Optional.of(form.write(value));
         } catch (IOException formless) {
             // it is made again next time
+            return Optional.empty();
         }
     }
 
@@ -177,6 +161,11 @@ public final class Kept {
     /** Files that were taken from an earlier build. */
     public int taken() {
         return taken.get();
+    }
+
+    /** Writes down what is new; for a build that comes to nothing. */
+    public void save() {
+        store.ifPresent(Store::save);
     }
 
     /** Drops what the last builds did not use; for the end of a build that went well. */

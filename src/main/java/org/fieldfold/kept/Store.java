@@ -21,16 +21,20 @@ import java.util.regex.Pattern;
 import org.fieldfold.report.Checksums;
 
 /**
- * A folder of kept results, one a file, each behind a check of itself and of its name. A file appears whole or
- * not at all; one that is damaged counts as absent. Whatever goes wrong with it only costs time, so nothing
- * here fails: any number of processes may use one folder, and anybody may delete it at any time.
+ * A folder of kept results: large ones each in a file, small ones in one together. Each stands behind a check of
+ * itself and of its name. A file appears whole or not at all; what is damaged counts as absent. Whatever goes
+ * wrong with it only costs time, so nothing here fails: any number of processes may use one folder, and anybody
+ * may delete it at any time.
  */
 final class Store {
     private static final int CHECK = Long.BYTES;
     private static final Pattern RESULT = Pattern.compile("[0-9a-f]{64}");
     private static final Pattern LIST = Pattern.compile("build-([0-9]{1,9})");
 
+    private static final String SMALL = "small";
+
     private final Path folder;
+    private Optional<Bundle> small = Optional.empty();
     private final AtomicInteger unfinished = new AtomicInteger();
 
     Store(Path folder) {
@@ -60,6 +64,40 @@ final class Store {
         }
     }
 
+    Optional<byte[]> getSmall(String name) {
+        return small().get(name);
+    }
+
+    /** It is written by {@link #save} or {@link #keepOnly}. */
+    void putSmall(String name, byte[] result) {
+        small().put(name, result);
+    }
+
+    private synchronized Bundle small() {
+        if (small.isEmpty()) {
+            byte[] bytes = {};
+            try {
+                bytes = Files.readAllBytes(folder.resolve(SMALL));
+            } catch (IOException | SecurityException absent) {
+                // all of it is made again
+            }
+            small = Optional.of(new Bundle(bytes));
+        }
+        return small.get();
+    }
+
+    /** Writes the small results that are new. */
+    void save() {
+        try {
+            Optional<byte[]> written = small().written();
+            if (written.isPresent()) {
+                write(SMALL, written.get());
+            }
+        } catch (IOException | SecurityException unkept) {
+            // they are made again next time
+        }
+    }
+
     private static long check(String name, byte[] result) {
         return Checksums.of(name.getBytes(StandardCharsets.US_ASCII), result);
     }
@@ -84,6 +122,7 @@ final class Store {
      */
     void keepOnly(Collection<String> used, int builds) {
         try {
+            Files.createDirectories(folder);
             List<Integer> numbers = new ArrayList<>(new TreeSet<>(numbers()));
             int next = numbers.isEmpty() ? 1 : numbers.get(numbers.size() - 1) % 999_999_998 + 1;
             write("build-" + next, String.join("\n", new TreeSet<>(used))
@@ -94,6 +133,8 @@ final class Store {
                 wanted.add("build-" + number);
                 wanted.addAll(Files.readAllLines(folder.resolve("build-" + number)));
             }
+            small().keepOnly(wanted);
+            save();
             for (Path file : files()) {
                 if (!wanted.contains(file.getFileName().toString())
                         && isOurs(file.getFileName().toString())) {

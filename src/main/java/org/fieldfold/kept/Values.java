@@ -22,6 +22,15 @@ import org.fieldfold.source.Span;
  * places. Those are written as their number among the places of a key, or, without one, with their files.
  */
 final class Values {
+    private static final ClassValue<RecordComponent[]> COMPONENTS = new ClassValue<>() {
+        @Override
+        protected RecordComponent[] computeValue(Class<?> type) {
+            RecordComponent[] components = type.getRecordComponents();
+            Arrays.stream(components).forEach(component -> component.getAccessor().setAccessible(true));
+            return components;
+        }
+    };
+
     private final Optional<List<Span>> places;
     /** In the order in which they are met; each is written where it is met first. */
     private final List<SourceFile> files = new ArrayList<>();
@@ -47,7 +56,7 @@ final class Values {
         if (value instanceof Span span) {
             write(span, out);
         } else if (value instanceof Record record) {
-            for (RecordComponent component : record.getClass().getRecordComponents()) {
+            for (RecordComponent component : COMPONENTS.get(record.getClass())) {
                 write(component(record, component), out);
             }
         } else if (value instanceof List<?> list) {
@@ -61,7 +70,8 @@ final class Values {
                 write(optional.get(), out);
             }
         } else if (value instanceof String text) {
-            byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+            write(text.getBytes(StandardCharsets.UTF_8), out);
+        } else if (value instanceof byte[] bytes) {
             out.writeInt(bytes.length);
             out.write(bytes);
         } else if (value instanceof Integer number) {
@@ -112,7 +122,6 @@ final class Values {
 
     private static Object component(Record record, RecordComponent component) throws IOException {
         try {
-            component.getAccessor().setAccessible(true);
             return component.getAccessor().invoke(record);
         } catch (ReflectiveOperationException unreadable) {
             throw new IOException(unreadable);
@@ -147,6 +156,9 @@ final class Values {
         if (type == String.class) {
             return new String(in.readNBytes(in.readInt()), StandardCharsets.UTF_8);
         }
+        if (type == byte[].class) {
+            return in.readNBytes(in.readInt());
+        }
         if (type == int.class || type == Integer.class) {
             return in.readInt();
         }
@@ -168,7 +180,7 @@ final class Values {
             return Arrays.stream(type.getEnumConstants()).filter(one -> ((Enum<?>) one).name().equals(name))
                     .findFirst().orElseThrow(() -> new IOException("no constant " + name + " of " + type));
         }
-        RecordComponent[] components = type.getRecordComponents();
+        RecordComponent[] components = COMPONENTS.get(type);
         Object[] values = new Object[components.length];
         for (int i = 0; i < values.length; i++) {
             values[i] = read(components[i].getGenericType(), in);

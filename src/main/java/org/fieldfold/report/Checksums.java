@@ -1,5 +1,7 @@
 package org.fieldfold.report;
 
+import java.nio.ByteBuffer;
+import java.util.Arrays;
 import java.util.zip.CRC32;
 import java.util.zip.CRC32C;
 import java.util.zip.Checksum;
@@ -14,11 +16,16 @@ public final class Checksums {
 
     /** Of all of these, one behind the other. */
     public static long of(byte[]... parts) {
+        return of(Arrays.stream(parts).map(ByteBuffer::wrap).toArray(ByteBuffer[]::new));
+    }
+
+    /** The same of what remains in these. */
+    public static long of(ByteBuffer... parts) {
         Checksum one = new CRC32();
         Checksum other = new CRC32C();
-        for (byte[] part : parts) {
-            one.update(part);
-            other.update(part);
+        for (ByteBuffer part : parts) {
+            one.update(part.duplicate());
+            other.update(part.duplicate());
         }
         return one.getValue() << 32 | other.getValue();
     }

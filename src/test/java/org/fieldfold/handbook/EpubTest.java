@@ -46,7 +46,7 @@ class EpubTest {
         files.remove("mimetype");
         files.remove("META-INF/container.xml");
         byte[] broken = EpubZip.of("book/book.opf", files.entrySet().stream()
-                .map(file -> new HandbookFile(file.getKey(), file.getValue())).toList());
+                .map(file -> new EpubZip.Item(file.getKey(), EpubZip.packed(file.getValue()))).toList());
         String said = judge("broken.epub", broken);
         assertFalse(said.contains("\"nError\" : 0"), said);
     }

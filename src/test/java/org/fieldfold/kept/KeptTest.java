@@ -37,7 +37,7 @@ class KeptTest {
     private Path folder;
 
     private Kept kept(String program) {
-        return Kept.in(folder.resolve("kept"), program).naming(Map.of("owl", "1"), Set.of(Said.class));
+        return Kept.in(folder.resolve("kept"), program, Map.of("owl", "1"), Set.of(Said.class));
     }
 
     private byte[] made(String program, String what) {
@@ -64,6 +64,7 @@ class KeptTest {
         Kept first = kept("p");
         Heard heard = new Heard(List.of(new Said("hoo", before)), Optional.of(1.5), 2, true);
         first.value(first.key(new Said("hoo", before)), Heard.class, () -> heard);
+        first.tidy();
         Kept second = kept("p");
         Heard taken = second.value(second.key(new Said("hoo", now)), Heard.class, () -> {
             throw new AssertionError("made");
@@ -81,6 +82,7 @@ class KeptTest {
                 made.add("once");
                 return new Said("x", new Span(FILE, 4, 7));
             });
+            kept.save();
             assertEquals(List.of("once"), made);
         }
     }
@@ -116,7 +118,7 @@ class KeptTest {
     @Test
     void whatIsNamedCountsWithItsHash() {
         Kept now = kept("p");
-        Kept later = Kept.in(folder, "p").naming(Map.of("owl", "2"), Set.of());
+        Kept later = Kept.in(folder, "p", Map.of("owl", "2"), Set.of());
         assertNotEquals(now.key("owl").orElseThrow().hash(), later.key("owl").orElseThrow().hash());
         assertEquals(Set.of("owl"), now.key(List.of(new Said("owl", new Span(FILE, 0, 1)))).orElseThrow()
                 .named());
@@ -180,6 +182,78 @@ class KeptTest {
         Files.writeString(folder.resolve("kept"), "a file, not a folder");
         assertEquals("p made it", new String(made("p", "it"), StandardCharsets.UTF_8));
         assertEquals("q made it", new String(made("q", "it"), StandardCharsets.UTF_8));
+    }
+
+    /** Small results lie in one file; whatever byte of it is hit, or wherever it ends, no wrong one comes out. */
+    @Test
+    void aDamagedFileOfSmallResultsSpoilsNoOther() throws IOException {
+        Kept first = kept("p");
+        for (int i = 0; i < 5; i++) {
+            small(first, i);
+        }
+        first.tidy();
+        Path file = folder.resolve("kept/small");
+        byte[] whole = Files.readAllBytes(file);
+        int taken = 0;
+        for (int at = 0; at < whole.length; at++) {
+            byte[] damaged = whole.clone();
+            damaged[at] ^= 1 << at % 8;
+            Files.write(file, damaged);
+            Kept one = kept("p");
+            Files.write(file, java.util.Arrays.copyOf(whole, at));
+            Kept cut = kept("p");
+            for (int i = 0; i < 5; i++) {
+                taken += small(cut, i) ? 1 : 0;
+            }
+            Files.write(file, damaged);
+            int right = 0;
+            for (int i = 0; i < 5; i++) {
+                right += small(one, i) ? 1 : 0;
+            }
+            assertTrue(right < 5, "byte " + at);
+        }
+        assertTrue(taken > whole.length, "what lies before the damage is taken: " + taken);
+    }
+
+    /** Whether it was taken; it is right in any case. */
+    private static boolean small(Kept kept, int number) {
+        boolean[] made = {false};
+        Heard heard = kept.value(kept.key("small", number), Heard.class, () -> {
+            made[0] = true;
+            return new Heard(List.of(), Optional.of(number + 0.5), number, true);
+        });
+        assertEquals(new Heard(List.of(), Optional.of(number + 0.5), number, true), heard);
+        return !made[0];
+    }
+
+    @Test
+    void whatAValueWasMadeOfBesidesItsKeyIsAskedForAgain() {
+        Kept first = kept("p");
+        Heard loud = new Heard(List.of(), Optional.of(9.0), 1, false);
+        first.value(first.key("owl"), Heard.class, () -> loud);
+        first.tidy();
+        Kept second = kept("p");
+        assertEquals(loud, second.value(second.key("owl"), Heard.class, known -> known.times() == 1, () -> {
+            throw new AssertionError("made");
+        }));
+        Heard other = new Heard(List.of(), Optional.empty(), 2, false);
+        assertEquals(other, second.value(second.key("owl"), Heard.class, known -> known.times() == 2, () -> other));
+        second.tidy();
+        Kept third = kept("p");
+        assertEquals(other, third.value(third.key("owl"), Heard.class, known -> true, () -> loud));
+    }
+
+    @Test
+    void whatABuildSaysOfItselfKeepsItsPlacesAndTheirText() {
+        Kept first = kept("p");
+        Heard said = new Heard(List.of(new Said("hoo", new Span(FILE, 4, 7)), new Said("ho", new Span(FILE, 8, 13))),
+                Optional.empty(), 1, true);
+        first.say(first.key("build"), said);
+        Kept second = kept("p");
+        Heard recalled = second.recall(second.key("build"), Heard.class).orElseThrow();
+        assertEquals(said, recalled);
+        assertEquals("three", recalled.all().get(1).at().file().lineText(3));
+        assertEquals(Optional.empty(), second.recall(second.key("other build"), Heard.class));
     }
 
     private String hash(Object... parts) {
