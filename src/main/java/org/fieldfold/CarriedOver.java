@@ -3,9 +3,7 @@ package org.fieldfold;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.function.Supplier;
-import org.fieldfold.edition.Change;
 import org.fieldfold.edition.Ledger;
 import org.fieldfold.edition.Snapshot;
 import org.fieldfold.entry.ContentBase;
@@ -29,8 +27,7 @@ final class CarriedOver {
             for (Placed<? extends Reviewed> entry : carried) {
                 String id = entry.value().id();
                 String found = last.isEmpty() ? "no edition before this one"
-                        : Signing.changed(now, last.get(), id).stream().map(Change::what)
-                                .collect(Collectors.joining("; "));
+                        : String.join("; ", Signing.changed(now, last.get(), base, entry.value()));
                 if (!found.isEmpty()) {
                     findings.add(Finding.error(entry.at("carried-over"), "carried-over-changed",
                             "expected '" + id + "' as the last edition has it, found " + found,

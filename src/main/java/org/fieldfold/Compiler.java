@@ -28,7 +28,6 @@ import org.fieldfold.edition.Snapshot;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
 import org.fieldfold.kept.Kept;
-import org.fieldfold.kept.Program;
 import org.fieldfold.manuscript.News;
 import org.fieldfold.output.Manifest;
 import org.fieldfold.output.OutputFile;
@@ -138,18 +137,20 @@ public final class Compiler {
     /** Checks a content base and builds everything from it, or nothing. */
     public static Built compile(Request request, Consumer<String> progress) throws IOException {
         progress.accept("reading " + request.content());
-        Optional<LastBuild> last = LastBuild.of(request);
+        Kept earlier = EarlierBuilds.of(request);
+        Optional<LastBuild> last = LastBuild.of(request, earlier);
         Optional<Built> standing = last.flatMap(LastBuild::built);
-        return standing.isPresent() ? standing.get()
-                : compile(request, check(request.content(), request.asOf()), last, progress);
+        return standing.isPresent() ? standing.get() : compile(request, judge(EarlierBuilds.read(
+                request.content(), earlier), request.content(), request.asOf(), Judging.ANEW), earlier, last,
+                progress);
     }
 
-    /** The same, of a base that was read already. */
+    /** The same, of a base that was read already; takes nothing from earlier builds. */
     static Built compile(Request request, Checked checked, Consumer<String> progress) throws IOException {
-        return compile(request, checked, Optional.empty(), progress);
+        return compile(request, checked, Kept.nothing(), Optional.empty(), progress);
     }
 
-    private static Built compile(Request request, Checked checked, Optional<LastBuild> before,
+    private static Built compile(Request request, Checked checked, Kept earlier, Optional<LastBuild> before,
             Consumer<String> progress) throws IOException {
         if (checked.base().isEmpty() || !request.proof() && hasError(checked.findings())
                 || !Languages.findings(checked.base().get()).isEmpty()) {
@@ -164,7 +165,8 @@ public final class Compiler {
                         Snapshot.of(base)));
         News news = News.of(changes);
         Tongues tongues = new Tongues(base);
-        Kept kept = kept(request, base, checked.ledgers());
+        Kept kept = checked.ledgers().of(edition.year()).isPresent() ? Kept.nothing()
+                : earlier.naming(PrintRoom.hashes(base), PrintRoom.SHARED);
         PrintRoom room = PrintRoom.of(base, kept);
         List<Finding> unprintable = FigureProof.of(base, room.press(), kept);
         if (!unprintable.isEmpty()) {
@@ -205,13 +207,6 @@ public final class Compiler {
         }
     }
 
-    /** An issued edition is made of its content alone, whatever lies beside it. */
-    private static Kept kept(Request request, ContentBase base, Ledgers ledgers) {
-        return request.anew() || ledgers.of(base.edition().value().year()).isPresent() ? Kept.nothing()
-                : Program.of(Compiler.class).map(program -> Kept.in(request.kept(), program,
-                        PrintRoom.hashes(base), PrintRoom.SHARED)).orElseGet(Kept::nothing);
-    }
-
     /** All rules by name, each with what it asks in one sentence. */
     public static SortedMap<String, String> rules() {
         SortedMap<String, String> rules = new TreeMap<>();
@@ -236,8 +231,8 @@ public final class Compiler {
     }
 
     /** A new file of a kind; see {@link Draft}. */
-    public static Draft draft(String kind, String id) {
-        return Draft.of(kind, id);
+    public static Draft draft(String kind, String id, boolean brief) {
+        return Draft.of(kind, id, brief);
     }
 
     /** The working files of a translator; see {@link Draft#translations}. */

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.fieldfold.edition.Due;
 import org.fieldfold.edition.Ledger;
 import org.fieldfold.edition.SignedFacts;
+import org.fieldfold.edition.SignedWith;
 import org.fieldfold.edition.Snapshot;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
@@ -31,6 +32,13 @@ public final class Issue {
      * @param byHand how many entries were signed without a hash, so that an edit after it was not found
      */
     public record Issued(Compiler.Built built, Optional<Path> ledger, String seal, int byHand) {
+    }
+
+    /** Where it was signed and is due all the same. */
+    private static String why(Reviewed entry, ContentBase base) {
+        return SignedFacts.changed(entry) ? " (changed since it was signed)" : SignedWith.changed(entry, base)
+                ? " (" + String.join("; ", SignedWith.changes(entry, base, Optional.empty()))
+                        + " changed since it was signed)" : "";
     }
 
     /**
@@ -60,7 +68,7 @@ public final class Issue {
         if (!due.isEmpty()) {
             throw new Editions.Refused("expected every entry re-read and signed, found " + due.size()
                     + " due: " + due.stream().map(entry -> entry.value().id()
-                            + (SignedFacts.changed(entry.value()) ? " (changed since it was signed)" : ""))
+                            + why(entry.value(), base))
                             .collect(Collectors.joining(", "))
                     + ". 'fieldfold worklist' says why, 'fieldfold sign ID --by REVIEWER' signs");
         }

@@ -65,7 +65,8 @@ final class KeptJudging implements Judging {
         return facts.between("", since.facts(), "", now);
     }
 
-    private static Map<String, String> hashes(LoadedBase loaded) {
+    /** Of the files that were read, by path. */
+    static Map<String, String> hashes(LoadedBase loaded) {
         return loaded.inputs().stream().collect(Collectors.toMap(InputFile::path, InputFile::sha256));
     }
 }

@@ -4,13 +4,10 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.fieldfold.content.InputFile;
 import org.fieldfold.kept.Kept;
 import org.fieldfold.kept.Key;
-import org.fieldfold.kept.Program;
 import org.fieldfold.output.OutputFile;
 import org.fieldfold.output.OutputFolder;
 import org.fieldfold.output.Publication;
@@ -50,14 +47,12 @@ final class LastBuild {
     }
 
     /** Empty when everything is to be made, or when it can't be told what the program or the base is. */
-    static Optional<LastBuild> of(Compiler.Request request) {
-        if (request.anew()) {
+    static Optional<LastBuild> of(Compiler.Request request, Kept kept) {
+        if (!kept.isKeeping()) {
             return Optional.empty();
         }
         try {
-            ContentFiles content = ContentFiles.in(request.content());
-            return Program.of(Compiler.class).map(program -> new LastBuild(request, content,
-                    Kept.in(request.kept(), program, Map.of(), Set.of())));
+            return Optional.of(new LastBuild(request, ContentFiles.in(request.content()), kept));
         } catch (IOException | UncheckedIOException | SecurityException unread) {
             return Optional.empty();
         }

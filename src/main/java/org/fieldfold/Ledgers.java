@@ -23,6 +23,7 @@ import org.fieldfold.source.Span;
  * @param folder where they lie
  */
 record Ledgers(Path folder, SortedMap<Integer, Ledger> byYear, List<Finding> findings) {
+    private static final String FOLDER = "issued";
     private static final int LARGEST = 32 << 20;
 
     Ledgers {
@@ -37,7 +38,7 @@ record Ledgers(Path folder, SortedMap<Integer, Ledger> byYear, List<Finding> fin
 
     /** The files of ledgers with their bytes; without them where it is none that may be read. */
     static SortedMap<Path, Optional<byte[]>> files(Path content) throws IOException {
-        Path folder = content.resolve("issued");
+        Path folder = content.resolve(FOLDER);
         SortedMap<Path, Optional<byte[]>> found = new TreeMap<>();
         if (Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
             try (DirectoryStream<Path> files =
@@ -120,5 +121,10 @@ record Ledgers(Path folder, SortedMap<Integer, Ledger> byYear, List<Finding> fin
 
     Path file(int year) {
         return folder.resolve(year + ".json");
+    }
+
+    /** Where the ledger of a year lies in a content base, if there is one. */
+    static Path file(Path content, int year) {
+        return content.resolve(FOLDER).resolve(year + ".json");
     }
 }

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import org.fieldfold.calendar.Calendars;
 import org.fieldfold.check.Rulebook;
 import org.fieldfold.content.KeptReadings;
 import org.fieldfold.content.LoadedBase;
@@ -19,6 +20,7 @@ import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Figure;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.handbook.SinglePages;
+import org.fieldfold.manuscript.KeptPages;
 import org.fieldfold.manuscript.News;
 import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.preview.Resource;
@@ -41,6 +43,7 @@ final class PreviewDesk implements Shelf {
     private final Consumer<String> steps;
     private final KeptReadings kept = new KeptReadings();
     private final KeptJudging judging = new KeptJudging();
+    private final KeptPages book = new KeptPages();
     private final PreviewGuides guides = new PreviewGuides();
     private final Map<String, Resource> own = PreviewPage.resources();
     private final Map<String, List<PreviewGuides.Shown>> lastPanels = new HashMap<>();
@@ -49,6 +52,8 @@ final class PreviewDesk implements Shelf {
     private long version;
     private List<Finding> findings = List.of();
     private Optional<ContentBase> base = Optional.empty();
+    private Map<String, String> hashes = Map.of();
+    private Optional<Calendars> dates = Optional.empty();
     private Optional<SinglePages> pages = Optional.empty();
     private News news = News.NONE;
     private boolean stale;
@@ -61,7 +66,7 @@ final class PreviewDesk implements Shelf {
     }
 
     /**
-     * Reads what changed and judges it. Without a readable edition the base stays that of last time.
+     * Reads what changed and judges it. Without an edition that can be used the base stays that of last time.
      *
      * @return the number of the version, from 1
      * @throws IOException when the folder is not there or cannot be listed
@@ -72,12 +77,14 @@ final class PreviewDesk implements Shelf {
         Compiler.Checked checked = Compiler.judge(loaded, content, asOf, judging);
         steps.accept("rules");
         findings = checked.findings();
-        stale = checked.base().isEmpty();
+        stale = checked.base().filter(read -> Languages.findings(read).isEmpty()).isEmpty();
         if (!stale) {
             ContentBase read = checked.base().get();
             news = News.of(checked.ledgers().before(read.edition().value().year()).map(last ->
                     judging.changes(last, judging.facts(loaded, read))));
             base = Optional.of(TranslatedBase.in(read, read.edition().value().languages().get(0)));
+            hashes = KeptJudging.hashes(loaded);
+            dates = Optional.of(dates.map(known -> known.of(read)).orElseGet(() -> new Calendars(read)));
             pages = Optional.empty();
         }
         steps.accept("changes");
@@ -128,14 +135,14 @@ final class PreviewDesk implements Shelf {
         List<String> notes = new ArrayList<>();
         boolean unread = base.isPresent() && base.get().unread().containsKey(entry);
         if (stale) {
-            notes.add("edition.yaml cannot be read: what you see is as it was before.");
+            notes.add("edition.yaml cannot be used as it is: what you see is as it was before.");
         } else if (unread) {
             notes.add("The file of this entry cannot be read: what you see is as it was before.");
         }
         List<PreviewGuides.Shown> panels = lastPanels.getOrDefault(entry, List.of());
         if (base.isPresent() && !stale && !unread && !entry.isEmpty()) {
             try {
-                panels = guides.of(base.get(), entry, news);
+                panels = guides.of(base.get(), entry, news, dates.orElseThrow());
                 lastPanels.put(entry, panels);
                 steps.accept("panel");
             } catch (IllegalArgumentException unprintable) {
@@ -169,7 +176,9 @@ final class PreviewDesk implements Shelf {
     private SinglePages pages() {
         if (pages.isEmpty()) {
             ContentBase known = base.orElseThrow();
-            pages = Optional.of(new SinglePages(known, Phrases.in(known.edition().value().languages().get(0)), news));
+            Phrases phrases = Phrases.in(known.edition().value().languages().get(0));
+            pages = Optional.of(new SinglePages(known, phrases, book.write(known, hashes, phrases, news,
+                    dates.orElseThrow())));
         }
         return pages.get();
     }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.fieldfold.calendar.Calendars;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
 import org.fieldfold.entry.Figure;
@@ -43,11 +44,12 @@ final class PreviewGuides {
      * @param base in the language that is shown
      * @throws IllegalArgumentException when a figure cannot be printed
      */
-    List<Shown> of(ContentBase base, String entry, News news) {
+    List<Shown> of(ContentBase base, String entry, News news, Calendars dates) {
         Press ready = press(base);
         Edition edition = base.edition().value();
         String language = edition.languages().get(0);
-        GuideWriter writer = new GuideWriter(base, Phrases.in(language).with(edition.units()), news);
+        GuideWriter writer = new GuideWriter(base, Phrases.in(language).with(edition.units()), news,
+                dates.of(base));
         List<Shown> shown = new ArrayList<>();
         for (Placed<Guide> guide : base.guides().values()) {
             if (guide.value().entries().contains(entry)) {

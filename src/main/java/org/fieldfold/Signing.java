@@ -16,6 +16,7 @@ import org.fieldfold.edition.Comparison;
 import org.fieldfold.edition.Fact;
 import org.fieldfold.edition.Ledger;
 import org.fieldfold.edition.SignedFacts;
+import org.fieldfold.edition.SignedWith;
 import org.fieldfold.edition.Snapshot;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
@@ -116,25 +117,31 @@ public final class Signing {
         Ledger last = checked.ledgers().before(edition.year()).orElseThrow(() -> new Editions.Refused(
                 "expected an edition issued before " + edition.year() + " to carry '" + id
                 + "' over from, found none"));
-        List<Change> changes = changed(now(), last, id);
+        List<String> changes = changed(now(), last, base, entry(id));
         if (!changes.isEmpty()) {
             throw new Editions.Refused("expected '" + id + "' unchanged since edition " + last.year()
-                    + ", found " + changes.stream().map(Change::what).collect(Collectors.joining("; "))
-                    + "; sign it without --carried-over");
+                    + ", found " + String.join("; ", changes) + "; re-read it with that, then sign it without "
+                    + "--carried-over");
         }
     }
 
-    /** What of one entry differs from a ledger; the whole bases are compared only where something does. */
-    static List<Change> changed(Snapshot now, Ledger last, String id) {
+    /**
+     * What of one entry, or of what stands with it on paper, differs from a ledger; the whole bases are compared only
+     * where something does.
+     */
+    static List<String> changed(Snapshot now, Ledger last, ContentBase base, Reviewed entry) {
+        List<String> changes = new ArrayList<>();
         for (String kind : List.of("pests", "enemies", "practices")) {
-            Optional<Snapshot.Known> is = now.get(kind, id);
-            Optional<Fact.Group> was = last.facts().get(kind, id).map(Snapshot.Known::facts);
+            Optional<Snapshot.Known> is = now.get(kind, entry.id());
+            Optional<Fact.Group> was = last.facts().get(kind, entry.id()).map(Snapshot.Known::facts);
             if (is.isPresent() && !was.equals(is.map(Snapshot.Known::facts))) {
-                return Comparison.of("", last.facts(), "", now).changes().stream()
-                        .filter(change -> change.id().equals(id) && change.kind().equals(kind)).toList();
+                Comparison.of("", last.facts(), "", now).changes().stream()
+                        .filter(change -> change.id().equals(entry.id()) && change.kind().equals(kind))
+                        .map(Change::what).forEach(changes::add);
             }
         }
-        return List.of();
+        changes.addAll(SignedWith.since(entry, base, last));
+        return changes;
     }
 
     private Path write(String id, String by, boolean carriedOver,
@@ -144,6 +151,8 @@ public final class Signing {
             InPlace text = InPlace.of(file.toString(), Files.readAllBytes(file))
                     .put(today.toString(), "revised").put(by, "reviser")
                     .put(SignedFacts.hash(entry(id)), "signed-facts");
+            Optional<String> with = SignedWith.of(entry(id), base);
+            text = with.isPresent() ? text.put(with.get(), "signed-with") : text.remove("signed-with");
             text = carriedOver ? text.put("true", "carried-over") : text.remove("carried-over");
             WholeFile.write(file, text.bytes());
             return file;

@@ -48,7 +48,8 @@ class HouseTest {
                 "report"));
         MAY_USE.put("check", List.of("source", "prose", "scouting", "fold", "entry", "calendar",
                 "translation", "trace", "report"));
-        MAY_USE.put("manuscript", List.of("source", "prose", "scouting", "entry", "calendar", "edition"));
+        MAY_USE.put("manuscript", List.of("source", "prose", "scouting", "entry", "calendar", "edition",
+                "trace"));
         MAY_USE.put("typeset", List.of("source", "prose", "fold", "manuscript"));
         MAY_USE.put("pdf", List.of("fold", "manuscript", "typeset"));
         MAY_USE.put("handbook", List.of("source", "prose", "scouting", "entry", "calendar", "edition",

@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.fieldfold.content.KeptReadings;
 import org.fieldfold.output.OutputFile;
 import org.fieldfold.source.Finding;
 import org.junit.jupiter.api.BeforeEach;
@@ -54,6 +55,25 @@ class IncrementTest {
 
         edit("offices/tarnfield.yaml", "555-0123", "555-0122");
         assertEquals(new Compiler.Work(0, all), build().work(), "back to what an earlier build has made");
+    }
+
+    @Test
+    void onlyAFileThatChangedIsRead() throws IOException {
+        build();
+        assertEquals(0, filesReadAnew());
+        edit("pests/leek-moth.yaml", "names:", "# a line more\n\nnames:");
+        assertEquals(1, filesReadAnew());
+        build();
+        assertEquals(0, filesReadAnew());
+        Files.move(content, folder.resolve("moved"));
+        content = folder.resolve("moved");
+        assertTrue(filesReadAnew() > 20, "those of a base in another folder");
+    }
+
+    private int filesReadAnew() throws IOException {
+        KeptReadings readings = EarlierBuilds.readings(content, EarlierBuilds.of(request()));
+        readings.load(content);
+        return readings.understood();
     }
 
     @Test
@@ -155,6 +175,7 @@ class IncrementTest {
         assertEquals(0, issued.work().taken());
         assertEquals(0, again.work().taken());
         assertEquals(issued.outputs(), again.outputs());
+        assertTrue(EarlierBuilds.mayBeIssued(own), "nor is what was read taken");
     }
 
     private Compiler.Built build() throws IOException {
@@ -164,6 +185,10 @@ class IncrementTest {
     private Compiler.Built build(boolean proof, boolean anew, Optional<LocalDate> asOf) throws IOException {
         return Compiler.compile(new Compiler.Request(content, folder.resolve("out"), asOf, proof, anew),
                 step -> { });
+    }
+
+    private Compiler.Request request() {
+        return new Compiler.Request(content, folder.resolve("out"), Optional.empty(), true, false);
     }
 
     private void edit(String file, String was, String is) throws IOException {

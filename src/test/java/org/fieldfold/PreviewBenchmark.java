@@ -12,6 +12,7 @@ import java.net.URLClassLoader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
@@ -20,16 +21,21 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.IntFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.fieldfold.content.BaseLoader;
+import org.fieldfold.edition.Ledger;
+import org.fieldfold.edition.Snapshot;
+import org.fieldfold.entry.ContentBase;
 
 /**
- * How long a save of the demo base takes to be seen: from the moment the file is written until a client that
- * listens on loopback holds the answer with panels and findings, and the page of the handbook. What the
- * browser then does with them is not in it. Medians (smallest to largest) of rounds, in a machine of its own
+ * How long a save of the demo base, of which an edition was issued before, takes to be seen: from the moment
+ * the file is written until a client that listens on loopback holds the answer with panels and findings, and
+ * the page of the handbook. What the browser then does with them is not in it. Medians (smallest to largest) of rounds, in a machine of its own
  * with the flags of {@code src/bin/fieldfold}; CPU time is that of the whole process, the client's included.
  * Behind each part stands the CPU time of the thread that did it: on a busy machine only that says much.
  *
@@ -114,6 +120,7 @@ public final class PreviewBenchmark {
         try {
             Path content = folder.resolve("content");
             copy(Path.of("content"), content);
+            issue(content);
             new PreviewBenchmark(content).rounds(rounds);
         } finally {
             try (Stream<Path> files = Files.walk(folder)) {
@@ -122,6 +129,14 @@ public final class PreviewBenchmark {
                 }
             }
         }
+    }
+
+    /** An edition before this one, with which every save is compared. */
+    private static void issue(Path content) throws IOException {
+        ContentBase base = BaseLoader.load(content).base().orElseThrow();
+        Files.createDirectories(content.resolve("issued"));
+        Files.writeString(content.resolve("issued/2026.json"), new Ledger(2026, LocalDate.of(2026, 1, 15),
+                Compiler.VERSION, Optional.empty(), Snapshot.of(base), new TreeMap<>()).text());
     }
 
     private static void copy(Path from, Path to) throws IOException {

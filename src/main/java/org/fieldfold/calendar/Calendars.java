@@ -25,12 +25,22 @@ import org.fieldfold.scouting.calendar.TunnelGain;
  */
 public final class Calendars {
     private final ContentBase base;
-    private final Warmth warmth = new Warmth();
+    private final Warmth warmth;
     private final Optional<TunnelGain> cover;
 
     public Calendars(ContentBase base) {
+        this(base, new Warmth());
+    }
+
+    private Calendars(ContentBase base, Warmth warmth) {
         this.base = base;
+        this.warmth = warmth;
         this.cover = base.edition().value().underPlastic().flatMap(Warmth::gain);
+    }
+
+    /** Those of another state of the base: dates are remembered as long as a station's record is the same object. */
+    public Calendars of(ContentBase other) {
+        return new Calendars(other, warmth);
     }
 
     /** Near an office's own station; nowhere when the base lacks it. */

@@ -18,8 +18,21 @@ import org.fieldfold.scouting.degreeday.TemperatureUnit;
  * offices ask for it.
  */
 final class Warmth {
-    /** @param cover empty in the open */
-    private record Under(String station, Optional<TunnelGain> cover) {
+    /**
+     * The days of a station, told apart by being the same object: to compare them would take long.
+     *
+     * @param cover empty in the open
+     */
+    private record Under(TemperatureRecord days, Optional<TunnelGain> cover) {
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Under under && under.days == days && under.cover.equals(cover);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * System.identityHashCode(days) + cover.hashCode();
+        }
     }
 
     private record Asked(Under under, HeatEvent event) {
@@ -41,7 +54,7 @@ final class Warmth {
     }
 
     private EventDates dates(HeatEvent event, Station station, Optional<TunnelGain> cover) {
-        Under under = new Under(station.id(), cover);
+        Under under = new Under(station.temperatures(), cover);
         // not inside one another: a map must not be asked while it computes
         TemperatureRecord record = covered.computeIfAbsent(under,
                 unseen -> cover.map(gain -> gain.under(station.temperatures())).orElse(station.temperatures()));

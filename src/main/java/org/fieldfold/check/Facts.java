@@ -23,6 +23,8 @@ final class Facts {
     /** Kinds of record with texts, in the order in which they are gone through. */
     private static final Map<String, Function<ContentBase, SortedMap<String, ? extends Placed<?>>>> KINDS =
             kinds();
+    /** Written by a command, and no words. */
+    private static final List<String> HASHES = List.of("signed-facts", "signed-with");
 
     /**
      * One text, or one line of words.
@@ -108,7 +110,9 @@ final class Facts {
             }
         } else if (value instanceof Record fact) {
             for (RecordComponent component : Keys.components(fact)) {
-                walk(placed, Keys.value(fact, component), with(path, Keys.of(component)), visitor);
+                if (!HASHES.contains(Keys.of(component))) {
+                    walk(placed, Keys.value(fact, component), with(path, Keys.of(component)), visitor);
+                }
             }
         }
     }

@@ -23,7 +23,7 @@ final class NoCaution implements Rule {
             if (!Controls.insecticides(pest.value()).isEmpty() && pest.value().cautions().isEmpty()) {
                 found.accept(Finding.error(pest.at("controls"), id(),
                         "expected a caution beside the insecticides of this entry, found none",
-                        "add 'cautions:'"));
+                        "write one under 'cautions:'"));
             }
         });
     }

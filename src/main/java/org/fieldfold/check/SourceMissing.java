@@ -29,7 +29,8 @@ final class SourceMissing implements Rule {
             for (int i = 0; i < pest.value().thresholds().size(); i++) {
                 int at = i;
                 pest.value().thresholds().get(i).source()
-                        .filter(source -> !pest.value().sources().contains(source))
+                        .filter(source -> base.sources().containsKey(source) // others are unknown-reference
+                                && !pest.value().sources().contains(source))
                         .ifPresent(source -> found.accept(Finding.error(pest.at("thresholds", at, "source"),
                                 id(), "expected '" + source + "' among the sources of this entry, found "
                                 + String.join(", ", pest.value().sources()),

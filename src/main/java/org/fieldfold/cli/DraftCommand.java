@@ -35,6 +35,9 @@ final class DraftCommand implements Callable<Integer> {
             + "file whose texts are translated, as in pests/leek-moth; leave out for all")
     private Optional<String> translated = Optional.empty();
 
+    @Option(names = "--short", description = "only the keys that every file of its kind needs")
+    private boolean brief;
+
     @Option(names = "--content", paramLabel = "DIR", defaultValue = "content",
             description = "the content base (default: ${DEFAULT-VALUE})")
     private Path content;
@@ -50,7 +53,7 @@ final class DraftCommand implements Callable<Integer> {
         }
         Draft draft;
         try {
-            draft = Compiler.draft(kind, id);
+            draft = Compiler.draft(kind, id, brief);
         } catch (IllegalArgumentException wrong) {
             terminal.err().println("fieldfold: " + wrong.getMessage());
             return 2;

@@ -1,12 +1,15 @@
 package org.fieldfold.content;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.Edition;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.SourceFile;
 import org.fieldfold.source.Span;
@@ -26,6 +29,18 @@ public final class BaseLoader {
      */
     public static LoadedBase load(Path folder) throws IOException {
         return load(folder, FileReading::read);
+    }
+
+    /** The year of a base's edition, from its own file alone; empty when that cannot be understood. */
+    public static Optional<Integer> year(Path folder) {
+        Path file = folder.resolve("edition.yaml");
+        if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+            return Optional.empty();
+        }
+        FileReading reading = FileReading.read(new ContentFile("edition.yaml", file, FileKind.EDITION,
+                "edition"));
+        return reading.records().values().stream().findFirst()
+                .map(edition -> ((Edition) edition.value()).year());
     }
 
     /** @param read makes a reading of one file; several threads call it */

@@ -15,13 +15,17 @@ import org.fieldfold.entry.ContentBase;
 public record Draft(String path, String text) {
     private static final int WIDEST = 110;
     /** Written by a command, not by hand. */
-    private static final Set<String> BY_SIGN = Set.of("revised", "reviser", "carried-over", "signed-facts");
+    private static final Set<String> BY_SIGN = Set.of("revised", "reviser", "carried-over", "signed-facts",
+            "signed-with");
     /** Lists that a new file may well do without; a beginner is not asked for them. */
     private static final Set<String> MAY_WAIT = Set.of("audiences", "figures", "leave-out", "local",
             "look-alikes", "nets", "notes", "papers", "requests", "spare", "together", "watch");
     /** Keys that some file does without, but for which a rule asks in nearly all: by record. */
     private static final Map<String, Set<String>> ASKED_FOR = Map.of(
-            "threshold", Set.of("stages", "value", "counted", "source"), "insecticide", Set.of("when"));
+            "threshold", Set.of("stages", "value", "counted", "source"), "insecticide", Set.of("when", "stages"));
+
+    /** Which keys of a record are written: all, all behind a {@code #}, or those that are needed. */
+    private enum Which { ALL, COMMENTED, NEEDED }
 
     /** What can be drafted, as it is said on the command line. */
     public static List<String> kinds() {
@@ -29,13 +33,23 @@ public record Draft(String path, String text) {
     }
 
     /**
-     * A draft.
+     * A draft with every key, those that may be left out as comments.
      *
      * @param kind one of {@link #kinds()}
      * @param id the new file's name without its ending: lower-case letters, digits, single hyphens
      * @throws IllegalArgumentException for a kind or an id that is none
      */
     public static Draft of(String kind, String id) {
+        return of(kind, id, false);
+    }
+
+    /**
+     * A draft.
+     *
+     * @param brief without the keys that may be left out
+     * @throws IllegalArgumentException for a kind or an id that is none
+     */
+    public static Draft of(String kind, String id, boolean brief) {
         FileKind file = drafted().stream().filter(known -> known.schema().equals(kind)).findFirst()
                 .orElseThrow(() -> new IllegalArgumentException(
                         "expected one of " + String.join(", ", kinds()) + ", found '" + kind + "'"));
@@ -45,8 +59,9 @@ public record Draft(String path, String text) {
         }
         StringBuilder text = new StringBuilder("# yaml-language-server: $schema=../.schema/" + file.schema()
                 + ".json\n"
-                + "# Fill in what is empty; take the # from a line that you need, and delete the others.\n");
-        fields(file.shape(), "", false, text);
+                + (brief ? "# Fill in what is empty. There are more keys: 'fieldfold draft' without --short shows them.\n"
+                : "# Fill in what is empty; take the # from a line that you need, and delete the others.\n"));
+        fields(file.shape(), "", brief ? Which.NEEDED : Which.ALL, text);
         if (file.shape().keys().contains("reviser")) {
             text.append("# When all is right, 'fieldfold sign ").append(id)
                     .append(" --by REVIEWER' writes who re-read it, and when.\n");
@@ -70,14 +85,17 @@ public record Draft(String path, String text) {
                 FileKind.OFFICE);
     }
 
-    private static void fields(Shape.Fields fields, String indent, boolean commented, StringBuilder out) {
+    private static void fields(Shape.Fields fields, String indent, Which which, StringBuilder out) {
         for (Shape.Field field : fields.fields()) {
             if (field.presence() == Shape.Presence.FROM_FILE_NAME || BY_SIGN.contains(field.key())) {
                 continue;
             }
-            boolean optional = commented || mayWait(fields, field);
+            boolean optional = which == Which.COMMENTED || mayWait(fields, field);
+            if (optional && which == Which.NEEDED) {
+                continue;
+            }
             comment(says(field), indent, out);
-            value(field.key() + ":", field.shape(), indent, optional, out);
+            value(field.key() + ":", field.shape(), indent, optional ? Which.COMMENTED : which, out);
         }
     }
 
@@ -104,18 +122,18 @@ public record Draft(String path, String text) {
         out.append(indent).append("# ").append(rest).append('\n');
     }
 
-    private static void value(String head, Shape shape, String indent, boolean optional, StringBuilder out) {
-        String mark = optional ? "# " : "";
+    private static void value(String head, Shape shape, String indent, Which which, StringBuilder out) {
+        String mark = which == Which.COMMENTED ? "# " : "";
         if (shape instanceof Shape.Fields inner) {
             out.append(indent).append(mark).append(head).append('\n');
-            fields(inner, indent + "  ", optional, out);
+            fields(inner, indent + "  ", which, out);
         } else if (shape instanceof Shape.Listed list && list.item() instanceof Shape.Fields inner) {
             out.append(indent).append(mark).append(head).append('\n');
-            item(inner, "", indent + "  ", optional, out);
+            item(inner, "", indent + "  ", which, out);
         } else if (shape instanceof Shape.Listed list && list.item() instanceof Shape.Tiers tiers) {
             out.append(indent).append(mark).append(head).append('\n');
             for (int tier = 1; tier <= tiers.byTier().size(); tier++) {
-                item(tiers.byTier().get(tier - 1), "tier: " + tier, indent + "  ", optional, out);
+                item(tiers.byTier().get(tier - 1), "tier: " + tier, indent + "  ", which, out);
             }
         } else if (shape instanceof Shape.Listed) {
             out.append(indent).append(mark).append(head).append(" []\n");
@@ -124,12 +142,12 @@ public record Draft(String path, String text) {
         }
     }
 
-    private static void item(Shape.Fields fields, String first, String indent, boolean optional,
+    private static void item(Shape.Fields fields, String first, String indent, Which which,
             StringBuilder out) {
         StringBuilder inner = new StringBuilder();
-        fields(fields, indent + "  ", optional, inner);
+        fields(fields, indent + "  ", which, inner);
         if (first.isEmpty()) {
-            out.append(indent).append(optional ? "# -\n" : "-\n");
+            out.append(indent).append(which == Which.COMMENTED ? "# -\n" : "-\n");
         } else {
             out.append(indent).append("- ").append(first).append('\n');
         }

@@ -67,16 +67,27 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
     /** The same, of bytes that are already there. */
     static FileReading of(ContentFile file, byte[] bytes) {
         List<Finding> findings = new FewFindings();
-        InputFile input = new InputFile(file.path(), bytes.length, sha256(bytes));
-        boolean text = !file.kind().isImage() || file.kind() == FileKind.DRAWING;
-        SourceFile source = text ? Decoding.decode(file.path(), bytes, findings)
-                : new SourceFile(file.path(), "");
+        SourceFile source = source(file, bytes, findings);
         UnseenCharacters.report(source, findings);
-        FileReading reading = new FileReading(file, input, source,
-                file.kind().isImage() ? bytes : new byte[0],
+        FileReading reading = new FileReading(file, input(file, bytes), source, image(file, bytes),
                 new TreeMap<>(), new TreeMap<>(), new ArrayList<>(), findings);
         reading.understand();
         return reading;
+    }
+
+    static InputFile input(ContentFile file, byte[] bytes) {
+        return new InputFile(file.path(), bytes.length, sha256(bytes));
+    }
+
+    /** The text of a file, none of a photograph; bytes that are no text become findings. */
+    static SourceFile source(ContentFile file, byte[] bytes, List<Finding> findings) {
+        return file.kind().isImage() && file.kind() != FileKind.DRAWING ? new SourceFile(file.path(), "")
+                : Decoding.decode(file.path(), bytes, findings);
+    }
+
+    /** The bytes that are kept with a reading: those of an image. */
+    static byte[] image(ContentFile file, byte[] bytes) {
+        return file.kind().isImage() ? bytes : new byte[0];
     }
 
     private static FileReading unreadable(ContentFile file, Finding finding) {

@@ -2,16 +2,47 @@ package org.fieldfold.content;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import org.fieldfold.source.SourceFile;
 
 /**
- * The readings of a content base from one load to the next: a file whose bytes are those of last time, by
- * their hash, is not read again. What files have to do with each other is worked out anew at every load.
+ * The readings of a content base from one load to the next, and from one process to the next: a file whose
+ * path and bytes are those of last time, the bytes by their hash, is not read again. What files have to do
+ * with each other is worked out anew at every load.
  */
 public final class KeptReadings {
     private Map<String, FileReading> last = Map.of();
+    private final Map<String, WrittenReading> written = new HashMap<>();
     private int understood;
+
+    /** None are known yet. */
+    public KeptReadings() {
+    }
+
+    /**
+     * Those that an earlier process wrote down.
+     *
+     * @param bytes of {@link #bytes} by the very same program; of any others nothing is known
+     */
+    public KeptReadings(byte[] bytes) {
+        try {
+            TreeReader in = new TreeReader(new SourceFile("", ""), bytes, 0, bytes.length);
+            for (int left = in.number(); left > 0; left--) {
+                String path = in.text();
+                String sha256 = in.text();
+                int length = in.number();
+                int from = in.position();
+                in.skip(length);
+                written.put(path, new WrittenReading(sha256, bytes, from, length));
+            }
+        } catch (RuntimeException otherBytes) {
+            written.clear();
+        }
+    }
 
     /**
      * The same as {@link BaseLoader#load}, in less time.
@@ -21,10 +52,13 @@ public final class KeptReadings {
     public synchronized LoadedBase load(Path folder) throws IOException {
         Map<String, FileReading> before = last;
         Map<String, FileReading> now = new ConcurrentHashMap<>();
+        Map<String, Boolean> anew = new ConcurrentHashMap<>();
         LoadedBase loaded = BaseLoader.load(folder, file -> FileReading.read(file, (same, bytes) ->
-                now.computeIfAbsent(same.path(), path -> reading(before.get(path), same, bytes))));
-        understood = (int) now.values().stream().filter(reading -> before.get(reading.file().path()) != reading)
-                .count();
+                now.computeIfAbsent(same.path(), path -> known(before.get(path), same, bytes).orElseGet(() -> {
+                    anew.put(path, true);
+                    return FileReading.of(same, bytes);
+                }))));
+        understood = anew.size();
         last = now;
         return loaded;
     }
@@ -34,9 +68,46 @@ public final class KeptReadings {
         return understood;
     }
 
-    private static FileReading reading(FileReading before, ContentFile file, byte[] bytes) {
-        return before != null && before.file().equals(file)
-                && before.input().sha256().equals(FileReading.sha256(bytes)) ? before
-                : FileReading.of(file, bytes);
+    private Optional<FileReading> known(FileReading before, ContentFile file, byte[] bytes) {
+        WrittenReading kept = written.get(file.path());
+        if (before == null && kept == null) {
+            return Optional.empty();
+        }
+        InputFile input = FileReading.input(file, bytes);
+        if (before != null && before.file().equals(file) && before.input().equals(input)) {
+            return Optional.of(before);
+        }
+        return kept != null && kept.sha256().equals(input.sha256()) ? kept.read(file, input,
+                FileReading.source(file, bytes, new FewFindings()), FileReading.image(file, bytes))
+                : Optional.empty();
+    }
+
+    /** Whether the last load came to the very readings that an earlier process wrote down. */
+    public synchronized boolean isAsWritten() {
+        return understood == 0 && written.keySet().equals(last.keySet());
+    }
+
+    /** The readings of the last load, to be known in a later process. */
+    public synchronized byte[] bytes() {
+        Map<String, WrittenReading> all = new TreeMap<>();
+        last.forEach((path, reading) -> {
+            WrittenReading known = written.get(path);
+            Optional<WrittenReading> same = known != null
+                    && known.sha256().equals(reading.input().sha256()) ? Optional.of(known)
+                            : WrittenReading.of(reading);
+            same.ifPresent(one -> all.put(path, one));
+        });
+        TreeWriter out = new TreeWriter(new SourceFile("", ""));
+        try {
+            out.number(all.size());
+            for (Map.Entry<String, WrittenReading> each : all.entrySet()) {
+                out.text(each.getKey());
+                out.text(each.getValue().sha256());
+                out.raw(each.getValue().bytes(), each.getValue().from(), each.getValue().length());
+            }
+            return out.bytes();
+        } catch (TreeWriter.Formless path) {
+            return new byte[0];
+        }
     }
 }

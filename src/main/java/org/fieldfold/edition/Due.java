@@ -14,10 +14,11 @@ public final class Due {
 
     /**
      * Never signed, not signed since the last edition was issued, signed longer ago than the edition allows
-     * on its planned day of issue, or changed after it was signed.
+     * on its planned day of issue, or changed after it was signed, itself or in what stands with it on paper.
      */
-    public static boolean isDue(Reviewed entry, Edition edition) {
-        return isOfAge(entry, edition) || SignedFacts.changed(entry);
+    public static boolean isDue(Reviewed entry, ContentBase base) {
+        return isOfAge(entry, base.edition().value()) || SignedFacts.changed(entry)
+                || SignedWith.changed(entry, base);
     }
 
     /** The same, whatever the entry says now. */
@@ -33,12 +34,11 @@ public final class Due {
     /** How many are signed without a hash of what was signed, so that a later edit is not found. */
     public static int byHand(ContentBase base) {
         return (int) base.reviewed().stream().map(Placed::value).filter(entry ->
-                entry.signedFacts().isEmpty() && !isDue(entry, base.edition().value())).count();
+                entry.signedFacts().isEmpty() && !isDue(entry, base)).count();
     }
 
     /** All entries that are due. */
     public static List<? extends Placed<? extends Reviewed>> in(ContentBase base) {
-        Edition edition = base.edition().value();
-        return base.reviewed().stream().filter(entry -> isDue(entry.value(), edition)).toList();
+        return base.reviewed().stream().filter(entry -> isDue(entry.value(), base)).toList();
     }
 }

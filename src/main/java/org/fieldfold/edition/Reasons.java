@@ -40,10 +40,12 @@ final class Reasons {
     private final ContentBase base;
     private final Edition edition;
     private final PriceMoves moves;
+    private final Optional<Ledger> last;
     private final Map<String, List<Finding>> findings = new HashMap<>();
 
     Reasons(ContentBase base, List<Finding> all, Optional<Ledger> last) {
         this.base = base;
+        this.last = last;
         this.moves = new PriceMoves(base, last);
         this.edition = base.edition().value();
         all.forEach(finding -> entries(finding).forEach(id ->
@@ -94,6 +96,9 @@ final class Reasons {
             why.add(new Job.Why(WorkReason.CHANGED, "signed " + entry.revised().map(LocalDate::toString)
                     .orElse("on no day") + entry.reviser().map(by -> " by " + by).orElse("")));
         }
+        SignedWith.changes(entry, base, last).forEach(detail ->
+                why.add(new Job.Why(WorkReason.BENEATH, detail + ", signed "
+                        + entry.revised().map(LocalDate::toString).orElse("on no day"))));
         if (entry instanceof PestEntry pest) {
             moves.of(pest).forEach(detail -> why.add(new Job.Why(WorkReason.MOVED, detail)));
         }

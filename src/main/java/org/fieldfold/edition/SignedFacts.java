@@ -4,8 +4,8 @@ import org.fieldfold.entry.Reviewed;
 
 /**
  * What a reviewer signed: the facts of an entry, known by a short hash of their canonical form. Moved lines,
- * comments and words broken otherwise change nothing; nor do the materials, prices and figures that the entry
- * leans on, which are records of their own.
+ * comments and words broken otherwise change nothing. Materials, prices and drawings are records of their own; what
+ * was signed of them is said by {@link SignedWith}.
  */
 public final class SignedFacts {
     /** 48 bits: enough to notice an edit, not to stop somebody who wants to deceive. */

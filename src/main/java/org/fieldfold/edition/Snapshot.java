@@ -20,6 +20,7 @@ import org.fieldfold.entry.Keys;
 public record Snapshot(SortedMap<String, SortedMap<String, Known>> records) {
     /** Facts that say who re-read a record and when, and so change every winter without anything changing. */
     private static final List<String> SIGNED = List.of("revised", "reviser", "carried-over", "signed-facts",
+            "signed-with",
             "label-checked");
 
     /**

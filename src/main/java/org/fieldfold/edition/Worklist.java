@@ -52,7 +52,7 @@ public record Worklist(int year, int entries, int unsigned, int byHand, List<Str
             if (!why.isEmpty()) {
                 Reviewed entry = placed.value();
                 jobs.add(new Job(entry.id(), Reasons.name(entry), placed.spans().file().path(),
-                        entry.reviser(), entry.revised(), Due.isDue(entry, edition),
+                        entry.reviser(), entry.revised(), Due.isDue(entry, base),
                         Reasons.insecticide(entry), why));
             }
         }

@@ -41,7 +41,7 @@ public sealed interface Control {
 
     /** Tier 3: a material, last, and only on a condition. */
     record Insecticide(
-            @Describe("id of the active ingredient") String material,
+            @Describe("id of the active ingredient, from active-ingredients.yaml") String material,
             @Describe("the condition under which it is used, as in 'only past the count'")
             Optional<Text> when,
             @Describe("life stages that it reaches") List<LifeStage> against,

@@ -11,8 +11,8 @@ public record Guide(
         @Describe("for whom") Audience audience,
         @Describe("ids of the crops; the first gives the ink") List<String> crops,
         @Describe("ids of the entries, in the order in which they are read") List<String> entries,
-        @Describe("id of the fold scheme") String scheme,
-        @Describe("papers: letter, a4 and so on") List<String> papers,
+        @Describe("id of the fold scheme, as in letter or accordion-4") String scheme,
+        @Describe("papers: letter, a4 and so on; leave out for those of edition.yaml") List<String> papers,
         @Describe("sizes of body type between which it may be set") Optional<TypeLimits> type,
         @Describe("how to scout: lines for the panel behind the cover") List<Text> scouting) {
     /** The same of other entries. */

@@ -21,5 +21,8 @@ public record NaturalEnemy(
         @Describe("true when the reviewer carried it over from the last edition unchanged")
         Optional<Boolean> carriedOver,
         @Describe("hash of the facts that the reviewer signed; 'fieldfold sign' writes it")
-        Optional<String> signedFacts) implements Reviewed {
+        Optional<String> signedFacts,
+        @Describe("hashes of the materials, prices and drawings that it was signed with; 'fieldfold sign' writes "
+        + "them")
+        Optional<String> signedWith) implements Reviewed {
 }

@@ -12,7 +12,7 @@ import org.fieldfold.scouting.geometry.NetBody;
 public record PestEntry(
         @Describe("the file's name without its ending") String id,
         @Describe("names") Names names,
-        @Describe("ids of the crops it harms") List<String> crops,
+        @Describe("ids of the crops it harms, from crops.yaml") List<String> crops,
         @Describe("ids of the drawings, best first; leave out to take those that show this entry")
         List<String> figures,
         @Describe("life stages, the one that a scout meets first standing first")
@@ -27,13 +27,17 @@ public record PestEntry(
         @Describe("modes of action over the broods of a season") Optional<SeasonRotation> rotation,
         @Describe("ids of the natural enemies to spare") List<String> spare,
         @Describe("cautions, always shown with tier 3") List<Text> cautions,
-        @Describe("ids of the sources") List<String> sources,
+        @Describe("ids of the sources, from sources.yaml; value-from-memory for what nobody looked up")
+        List<String> sources,
         @Describe("day on which it was last re-read") Optional<LocalDate> revised,
         @Describe("id of the reviewer who re-read it") Optional<String> reviser,
         @Describe("true when the reviewer carried it over from the last edition unchanged")
         Optional<Boolean> carriedOver,
         @Describe("hash of the facts that the reviewer signed; 'fieldfold sign' writes it")
-        Optional<String> signedFacts) implements Reviewed {
+        Optional<String> signedFacts,
+        @Describe("hashes of the materials, prices and drawings that it was signed with; 'fieldfold sign' writes "
+        + "them")
+        Optional<String> signedWith) implements Reviewed {
     public List<Monitoring> monitoringFor(Audience audience) {
         return monitoring.stream().filter(look -> audience.among(look.audiences())).toList();
     }

@@ -19,4 +19,10 @@ public interface Reviewed {
 
     /** Hash of the facts that the reviewer signed; empty when the entry was signed by hand. */
     Optional<String> signedFacts();
+
+    /**
+     * The materials, prices and drawings that stand with the entry on paper, each with a hash of what it was when
+     * the entry was signed; empty where there were none, or the entry was signed by hand.
+     */
+    Optional<String> signedWith();
 }

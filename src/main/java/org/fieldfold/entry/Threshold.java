@@ -26,7 +26,7 @@ public record Threshold(
         @Describe("a sentence that belongs to the number") Optional<Text> note,
         @Describe("plan by which the count may stop early") Optional<EarlyStop> stopEarly,
         @Describe("terms of the economic injury level behind the number") Optional<InjuryTerms> injuryLevel,
-        @Describe("id of the source") Optional<String> source,
+        @Describe("id of the source, which stands among those of the entry too") Optional<String> source,
         @Describe("for whom; leave out for everybody") List<Audience> audiences) {
     /**
      * Whether another threshold answers the same question: the same crop, stages, readers and thing counted.

@@ -67,7 +67,7 @@ public final class ReviewPage {
         long over = fit.stream().filter(row -> row.used() > 1).count();
         fact("Panels", fit.size() + " set, " + over + " too full");
         fact("Entries", base.reviewed().size() + ", of which " + base.reviewed().stream()
-                .filter(entry -> isDue(entry.value(), edition)).count() + " are due");
+                .filter(entry -> Due.isDue(entry.value(), base)).count() + " are due");
         edition.notice().ifPresent(notice -> fact("Notice", notice.full().words()));
         out.close().line();
     }
@@ -149,7 +149,7 @@ public final class ReviewPage {
                                 entry.value().revised().orElse(LocalDate.MIN))
                         .thenComparing(entry -> entry.value().id()))
                 .forEach(entry -> {
-                    boolean due = isDue(entry.value(), edition);
+                    boolean due = Due.isDue(entry.value(), base);
                     out.open("tr", "class", due ? "over" : "easy");
                     cell(entry.value().id());
                     cell(entry.spans().file().path());
@@ -159,10 +159,6 @@ public final class ReviewPage {
                     out.close().line();
                 });
         out.close().close().close().line();
-    }
-
-    private static boolean isDue(Reviewed entry, Edition edition) {
-        return Due.isDue(entry, edition);
     }
 
     private void part(String id, String name) {

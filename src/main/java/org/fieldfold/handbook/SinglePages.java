@@ -31,9 +31,15 @@ public final class SinglePages {
     private final Frame frame;
 
     public SinglePages(ContentBase content, Phrases phrases, News news) {
+        this(content, phrases, new HandbookWriter(Alphabet.of(phrases.language()).order(content), phrases, news)
+                .write(false));
+    }
+
+    /** @param book as it is written of the content, its entries in the order of their names */
+    public SinglePages(ContentBase content, Phrases phrases, Book book) {
         this.base = Alphabet.of(phrases.language()).order(content);
         this.phrases = phrases;
-        this.book = new HandbookWriter(base, phrases, news).write(false);
+        this.book = book;
         this.addresses = new Addresses(book);
         this.drawings = new Drawings(base);
         this.form = Folder.ofPages(addresses, drawings);

@@ -22,32 +22,47 @@ public final class Kept {
     private final Optional<Store> store;
     private final String program;
     private final Hashing hashing;
-    private final Set<String> used = new ConcurrentSkipListSet<>();
+    private final Set<String> used;
     private final AtomicInteger made = new AtomicInteger();
     private final AtomicInteger taken = new AtomicInteger();
 
-    private Kept(Optional<Store> store, String program, Hashing hashing) {
+    private Kept(Optional<Store> store, String program, Hashing hashing, Set<String> used) {
         this.store = store;
         this.program = program;
         this.hashing = hashing;
+        this.used = used;
     }
 
     /** Keeps nothing: everything is made. */
     public static Kept nothing() {
-        return new Kept(Optional.empty(), "", new Hashing(Map.of(), Set.of()));
+        return new Kept(Optional.empty(), "", new Hashing(Map.of(), Set.of()),
+                new ConcurrentSkipListSet<>());
     }
 
     /**
      * Keeps results in a folder.
      *
      * @param program what tells this program from all others, see {@link Program}
-     * @param hashesByName things that are spoken of by name, as figures are: each one's hash is part of what
-     *     is made of anything that names it
+     */
+    public static Kept in(Path folder, String program) {
+        return new Kept(Optional.of(new Store(folder)), program, new Hashing(Map.of(), Set.of()),
+                new ConcurrentSkipListSet<>());
+    }
+
+    /**
+     * The same, for the same build, of trees in which things are spoken of by name.
+     *
+     * @param hashesByName of such things, as figures are: each one's hash is part of what is made of anything
+     *     that names it
      * @param shared records that stand in many trees as the same object
      */
-    public static Kept in(Path folder, String program, Map<String, String> hashesByName,
-            Set<Class<?>> shared) {
-        return new Kept(Optional.of(new Store(folder)), program, new Hashing(hashesByName, shared));
+    public Kept naming(Map<String, String> hashesByName, Set<Class<?>> shared) {
+        return new Kept(store, program, new Hashing(hashesByName, shared), used);
+    }
+
+    /** Whether anything is kept at all. */
+    public boolean isKeeping() {
+        return store.isPresent();
     }
 
     /** What the parts amount to: records, lists, texts and numbers; empty when nothing is kept. */
@@ -76,6 +91,20 @@ public final class Kept {
         byte[] fresh = make.get();
         key.ifPresent(one -> store.ifPresent(place -> place.put(one.hash(), fresh)));
         return fresh;
+    }
+
+    /**
+     * What an earlier build left under a key that says whose it is, and not what it was made of; whether it
+     * still holds is for the reader to see from what stands in it.
+     */
+    public Optional<byte[]> left(Optional<Key> key) {
+        key.ifPresent(one -> used.add(one.hash()));
+        return key.flatMap(one -> store.flatMap(place -> place.get(one.hash())));
+    }
+
+    /** Leaves something for later builds, in the place of what was there. */
+    public void leave(Optional<Key> key, byte[] bytes) {
+        key.ifPresent(one -> store.ifPresent(place -> place.put(one.hash(), bytes)));
     }
 
     /**

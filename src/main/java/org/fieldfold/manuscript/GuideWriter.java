@@ -52,11 +52,16 @@ public final class GuideWriter {
 
     /** @param news since the last edition */
     public GuideWriter(ContentBase base, Phrases phrases, News news) {
+        this(base, phrases, news, new Calendars(base));
+    }
+
+    /** @param calendars of this base */
+    public GuideWriter(ContentBase base, Phrases phrases, News news, Calendars calendars) {
         this.base = base;
         this.phrases = phrases;
         this.news = news;
         this.edition = base.edition().value();
-        this.calendars = new Calendars(base);
+        this.calendars = calendars;
     }
 
     /** The manuscript of a guide for everybody; it is written once. */

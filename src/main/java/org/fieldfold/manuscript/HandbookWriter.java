@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.fieldfold.calendar.Calendars;
 import org.fieldfold.entry.Audience;
 import org.fieldfold.entry.ContentBase;
@@ -37,47 +38,71 @@ public final class HandbookWriter {
         this.calendars = new Calendars(base);
     }
 
+    /** Pages that belong together, of what they look up. */
+    interface Writing {
+        List<Page> pages(Register register, Calendars calendars);
+    }
+
+    /** Has pages written, or takes them from an earlier writing. */
+    interface Desk {
+        /**
+         * Some pages.
+         *
+         * @param name that no other pages of the book have
+         * @param of what they are made of besides the base
+         */
+        List<Page> pages(String name, Object of, Writing writing);
+    }
+
     /**
      * The whole handbook.
      *
      * @param proof whether findings of severity error stand
      */
     public Book write(boolean proof) {
+        return write(proof, (name, of, writing) -> writing.pages(register, calendars));
+    }
+
+    Book write(boolean proof, Desk desk) {
         Edition edition = base.edition().value();
         Line foot = Line.of().strong(phrases.say("foot.label"));
         edition.notice().ifPresent(notice -> foot.plain(" " + phrases.say("foot.demonstration")));
         return new Book(edition.title(), phrases.language(), edition.publisher(), edition.year(),
                 phrases.say("book.edition.short", edition.year(), phrases.date(edition.validUntil())),
-                proof ? Optional.of(phrases.say("proof")) : Optional.empty(), foot.runs(), pages());
+                proof ? Optional.of(phrases.say("proof")) : Optional.empty(), foot.runs(), pages(desk));
     }
 
-    private List<Page> pages() {
-        ReferencePages reference = new ReferencePages(register);
+    private List<Page> pages(Desk desk) {
         List<Page> pages = new ArrayList<>();
         Optional<Page> fresh = new NewsPage(register, news).page();
-        pages.add(new StartPage(register, fresh.isPresent()).page());
+        pages.addAll(desk.pages("start", fresh.isPresent(), (known, dates) ->
+                List.of(new StartPage(known, fresh.isPresent()).page())));
         fresh.ifPresent(pages::add);
-        pages.addAll(new FinderPages(register).pages());
-        pages.add(new CountPage(register, reader).page());
-        base.pests().values().forEach(pest -> pages.add(new PestPage(register, pest, reader, calendars).page()));
-        pages.add(reference.enemies());
-        base.enemies().values().forEach(enemy -> pages.add(new EnemyPage(register, enemy, reader).page()));
-        pages.add(reference.practices());
-        base.practices().values().forEach(practice ->
-                pages.add(new PracticePage(register, practice, reader).page()));
-        pages.add(reference.chapters());
-        base.chapters().values().forEach(chapter -> pages.add(reference.chapter(chapter)));
-        pages.add(new ReckonerPage(register).page());
-        pages.add(new FieldPages(register).walks());
-        pages.add(new FieldPages(register).catchTest());
-        pages.add(new NotesPage(register).page());
-        pages.add(reference.materials());
-        pages.add(reference.cautions());
-        pages.add(reference.sources());
-        pages.addAll(new WeeksPages(register, calendars).pages());
-        pages.add(new OfficePage(register).page());
+        pages.addAll(desk.pages("finder", "", (known, dates) -> new FinderPages(known).pages()));
+        pages.addAll(desk.pages("count", "", (known, dates) -> List.of(new CountPage(known, reader).page())));
+        base.pests().keySet().forEach(id -> pages.addAll(desk.pages("pests/" + id, "", (known, dates) ->
+                List.of(new PestPage(known, known.base().pests().get(id), reader, dates).page()))));
+        pages.addAll(reference(desk, "enemies", ReferencePages::enemies));
+        base.enemies().keySet().forEach(id -> pages.addAll(desk.pages("enemies/" + id, "", (known, dates) ->
+                List.of(new EnemyPage(known, known.base().enemies().get(id), reader).page()))));
+        pages.addAll(reference(desk, "practices", ReferencePages::practices));
+        base.practices().keySet().forEach(id -> pages.addAll(desk.pages("practices/" + id, "", (known, dates) ->
+                List.of(new PracticePage(known, known.base().practices().get(id), reader).page()))));
+        pages.addAll(reference(desk, "chapters", ReferencePages::chapters));
+        base.chapters().values().forEach(chapter -> pages.add(new ReferencePages(register).chapter(chapter)));
+        pages.addAll(desk.pages("tools", "", (known, dates) -> List.of(new ReckonerPage(known).page(),
+                new FieldPages(known).walks(), new FieldPages(known).catchTest(), new NotesPage(known).page())));
+        pages.addAll(reference(desk, "materials", ReferencePages::materials));
+        pages.addAll(reference(desk, "cautions", ReferencePages::cautions));
+        pages.addAll(reference(desk, "sources", ReferencePages::sources));
+        pages.addAll(desk.pages("weeks", "", (known, dates) -> new WeeksPages(known, dates).pages()));
+        pages.addAll(desk.pages("office", "", (known, dates) -> List.of(new OfficePage(known).page())));
         base.unread().entrySet().forEach(file -> pages.add(unread(file)));
         return pages;
+    }
+
+    private static List<Page> reference(Desk desk, String name, Function<ReferencePages, Page> page) {
+        return desk.pages(name, "", (known, dates) -> List.of(page.apply(new ReferencePages(known))));
     }
 
     /** An entry that could not be read keeps a page that says so. */

@@ -108,16 +108,16 @@ final class WeeksPages {
      */
     private Optional<Block> weeks(GuideCalendar calendar) {
         List<List<List<Run>>> rows = new ArrayList<>();
-        List<GuideCalendar.Thing> before = List.of();
+        Set<List<Object>> before = Set.of();
         for (GuideCalendar.Week week : calendar.weeks(register.base().edition().value().year())) {
             Line line = Line.of();
             for (GuideCalendar.Thing thing : week.things()) {
-                if (!before.contains(thing) && thing.phase() != CalendarWeek.Phase.LATE) {
+                if (!before.contains(known(thing)) && thing.phase() != CalendarWeek.Phase.LATE) {
                     line.plain(line.isEmpty() ? "" : " · ");
                     thing(thing, line);
                 }
             }
-            before = week.things();
+            before = week.things().stream().map(WeeksPages::known).collect(Collectors.toSet());
             if (!line.isEmpty()) {
                 CalendarWeek days = week.week();
                 rows.add(List.of(List.of(Run.strong(register.say("book.weeks.week",
@@ -129,6 +129,11 @@ final class WeeksPages {
         return rows.isEmpty() ? Optional.empty() : Optional.of(new Block.Grid(
                 register.say("book.weeks.caption"), List.of(head("book.weeks.column"),
                 head("book.weeks.expected")), rows, origin));
+    }
+
+    /** What tells it from all others of the same calendar, in which an entry has one row. */
+    private static List<Object> known(GuideCalendar.Thing thing) {
+        return List.of(thing.row().entry().id(), thing.event(), thing.phase());
     }
 
     private void thing(GuideCalendar.Thing thing, Line line) {

@@ -3,11 +3,13 @@ package org.fieldfold.trace;
 import java.lang.reflect.RecordComponent;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.fieldfold.entry.ContentBase;
@@ -24,9 +26,9 @@ import org.fieldfold.source.Span;
  *
  * @param edition what the edition was read from
  * @param parts by the component of the base, and by language the files of a translation: what each record was
- *     read from; empty where that is not known, which is never the same as before
+ *     read from, in the order of the base; empty where that is not known, which is never the same as before
  */
-record BaseState(Optional<String> edition, Map<String, SortedMap<String, Optional<String>>> parts) {
+record BaseState(Optional<String> edition, Map<String, Map<String, Optional<String>>> parts) {
     /** @param hashes of the files that the base was read from, by path */
     static BaseState of(ContentBase base, Map<String, String> hashes) {
         return new Reading(base, hashes).state();
@@ -42,14 +44,14 @@ record BaseState(Optional<String> edition, Map<String, SortedMap<String, Optiona
         Set<String> all = new TreeSet<>(parts.keySet());
         all.addAll(before.parts.keySet());
         for (String part : all) {
-            SortedMap<String, Optional<String>> was = before.parts.getOrDefault(part, new TreeMap<>());
-            SortedMap<String, Optional<String>> is = parts.getOrDefault(part, new TreeMap<>());
+            Map<String, Optional<String>> was = before.parts.getOrDefault(part, Map.of());
+            Map<String, Optional<String>> is = parts.getOrDefault(part, Map.of());
             Set<String> ids = new TreeSet<>(was.keySet());
             ids.addAll(is.keySet());
             ids.removeIf(id -> was.getOrDefault(id, Optional.empty()).isPresent()
                     && was.get(id).equals(is.get(id)));
             changed.put(part, ids);
-            if (!was.keySet().equals(is.keySet())) {
+            if (!List.copyOf(was.keySet()).equals(List.copyOf(is.keySet()))) {
                 names.add(part);
             }
         }
@@ -59,16 +61,16 @@ record BaseState(Optional<String> edition, Map<String, SortedMap<String, Optiona
     /** Finds out of each record what it was read from. */
     private record Reading(ContentBase base, Map<String, String> hashes) {
         BaseState state() {
-            Map<String, SortedMap<String, Optional<String>>> parts = new HashMap<>();
+            Map<String, Map<String, Optional<String>>> parts = new HashMap<>();
             for (RecordComponent component : Keys.components(base)) {
                 if (Keys.value(base, component) instanceof SortedMap<?, ?> records) {
-                    SortedMap<String, Optional<String>> states = new TreeMap<>();
+                    Map<String, Optional<String>> states = new LinkedHashMap<>();
                     records.forEach((id, record) -> states.put((String) id, of((String) id, record)));
                     parts.put(component.getName(), states);
                 }
             }
             base.translations().forEach((language, translation) -> {
-                SortedMap<String, Optional<String>> states = new TreeMap<>();
+                Map<String, Optional<String>> states = new LinkedHashMap<>();
                 translation.files().forEach((file, page) -> states.put(file, file(page.start().file())));
                 parts.put(WatchedBase.files(language), states);
             });
@@ -92,7 +94,7 @@ record BaseState(Optional<String> edition, Map<String, SortedMap<String, Optiona
 
         private Optional<String> glossary(Translation translation) {
             Set<Optional<String>> files = translation.glossary().stream().map(term -> file(term.place().file()))
-                    .collect(Collectors.toCollection(java.util.LinkedHashSet::new));
+                    .collect(Collectors.toCollection(LinkedHashSet::new));
             return files.contains(Optional.<String>empty()) ? Optional.empty()
                     : Optional.of(files.stream().flatMap(Optional::stream).collect(Collectors.joining(" ")));
         }

@@ -8,7 +8,7 @@ import java.util.Set;
  *
  * @param isEverything whether nothing counts as the same
  * @param byPart the ids of records that changed, came or went
- * @param names the parts in which some came or went
+ * @param names the parts in which some came or went, or stand in another order
  */
 record Changes(boolean isEverything, Map<String, Set<String>> byPart, Set<String> names) {
     static final Changes EVERYTHING = new Changes(true, Map.of(), Set.of());

@@ -41,7 +41,8 @@ final class Trace {
         return changes.isEverything() || parts.entrySet().stream().anyMatch(part -> {
             Reads reads = part.getValue();
             Set<String> changed = changes.records(part.getKey());
-            return reads.all && !changed.isEmpty() || reads.names && changes.areNames(part.getKey())
+            return reads.all && !changed.isEmpty()
+                    || (reads.all || reads.names) && changes.areNames(part.getKey())
                     || changed.stream().anyMatch(reads.ids::contains);
         });
     }

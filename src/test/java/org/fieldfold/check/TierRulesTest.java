@@ -65,7 +65,8 @@ class TierRulesTest {
                 List.of(), List.of(),
                 List.of(), List.of(), Optional.empty(), Optional.empty(), List.of(), List.of(), controls,
                 Optional.empty(), List.of(),
-                List.of(), List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+                List.of(), List.of(), Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.empty());
         return new Placed<>(entry, new Spans(new SourceFile("leek-moth.yaml", ""), Map.of()));
     }
 

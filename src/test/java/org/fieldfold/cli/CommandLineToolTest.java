@@ -52,7 +52,7 @@ class CommandLineToolTest {
         Desk.Run run = run("check", "--content", content.toString());
         assertEquals(1, run.status());
         assertTrue(run.out().startsWith("content/pests/potato-beetle.yaml:50:"), run.out());
-        assertTrue(run.out().contains("[no-caution]") && run.out().contains("\n  hint: add 'cautions:'\n"),
+        assertTrue(run.out().contains("[no-caution]") && run.out().contains("\n  hint: write one under 'cautions:'\n"),
                 run.out());
         assertFalse(run.out().contains("\u001b"), "no colour when nobody is looking");
     }

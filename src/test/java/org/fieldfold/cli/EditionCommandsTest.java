@@ -224,10 +224,10 @@ class EditionCommandsTest {
                 + "signed-facts: [0-9a-f]{12}\r\n", withoutHash(file));
     }
 
-    /** A signed file with the form of a hash in place of the hash. */
+    /** A signed file with the form of a hash in place of the hash, and without those of what stands with it. */
     private static String withoutHash(Path file) throws IOException {
         return Files.readString(file).replaceAll("signed-facts: [0-9a-f]{12}(?=\r?\n)",
-                "signed-facts: [0-9a-f]{12}");
+                "signed-facts: [0-9a-f]{12}").replaceAll("signed-with: [a-z0-9, -]+\r?\n", "");
     }
 
     @Test

@@ -126,7 +126,7 @@ class KilledTest {
     private static String facts(Path content) throws IOException {
         return Files.readString(content.resolve("pests/potato-beetle.yaml"))
                 .replaceAll("value: (25|30)", "value: 25")
-                .replaceAll("(?m)^(revised|reviser|signed-facts): .*\\R", "");
+                .replaceAll("(?m)^(revised|reviser|signed-facts|signed-with): .*\\R", "");
     }
 
     /** Every file of a build is what its manifest says, and no other file is there. Returns the manifest. */

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -26,16 +27,26 @@ class DraftTest {
     @ParameterizedTest
     @ValueSource(strings = {"pest", "natural-enemy", "practice", "guide", "office"})
     void readingADraftSaysOnlyWhatIsToBeFilledIn(String kind) throws IOException {
-        Draft draft = Draft.of(kind, "new-one");
+        Set<String> empty = empty(Draft.of(kind, "new-one"));
+        Draft brief = Draft.of(kind, "new-one", true);
+        assertEquals(empty, empty(brief), "a short one asks for the same");
+        assertTrue(brief.text().lines().count() < Draft.of(kind, "new-one").text().lines().count());
+    }
+
+    /** What reading a draft finds empty, each key as its line has it. */
+    private Set<String> empty(Draft draft) throws IOException {
         Path file = base.resolve("content").resolve(draft.path());
         Files.createDirectories(file.getParent());
         Files.writeString(file, draft.text(), StandardCharsets.UTF_8);
-        Files.copy(Path.of("content/edition.yaml"), base.resolve("content/edition.yaml"));
+        Files.copy(Path.of("content/edition.yaml"), base.resolve("content/edition.yaml"),
+                StandardCopyOption.REPLACE_EXISTING);
         List<Finding> findings = BaseLoader.load(base.resolve("content")).findings().stream()
                 .filter(finding -> finding.span().file().path().endsWith("new-one.yaml")).toList();
         Set<String> rules = findings.stream().map(Finding::rule)
                 .collect(Collectors.toCollection(TreeSet::new));
         assertEquals(Set.of("empty-value"), rules, findings.toString());
+        return findings.stream().map(finding -> finding.span().file().lineText(finding.span().line()).strip())
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     @Test

@@ -42,6 +42,7 @@ class MessagesTest {
                 + "tier, kind, "
                 + "summary, steps, watch, irrigation, ventilation, weeds, nets, tunnel, "
                 + "border, per-area, sources, revised, reviser, carried-over, signed-facts, "
+                + "signed-with, "
                 + "found 'ventilaton' "
                 + "[unknown-key] hint: did you mean 'ventilation'?"),
                         practiceAnd("ventilaton: Open both ends.\n"));
@@ -139,6 +140,7 @@ class MessagesTest {
                 + "name, tier, kind, "
                 + "summary, steps, watch, irrigation, ventilation, weeds, nets, tunnel, "
                 + "border, per-area, sources, revised, reviser, carried-over, signed-facts, "
+                + "signed-with, "
                 + "found 'nam' "
                 + "[unknown-key] hint: did you mean 'name'?"),
                 practice("{name: \"\uD83D\uDC1B\uD83D\uDC1E\", nam: x, tier: 2, kind: row-cover, summary: "

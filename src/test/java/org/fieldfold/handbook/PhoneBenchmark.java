@@ -91,6 +91,6 @@ final class PhoneBenchmark {
         return new PestEntry(id, own, pest.crops(), figures, pest.stages(), pest.lookAlikes(), pest.damage(),
                 pest.year(), pest.overwinters(), pest.monitoring(), pest.thresholds(), pest.controls(),
                 pest.rotation(), pest.spare(), pest.cautions(), pest.sources(), pest.revised(), pest.reviser(),
-                pest.carriedOver(), pest.signedFacts());
+                pest.carriedOver(), pest.signedFacts(), pest.signedWith());
     }
 }

@@ -37,7 +37,7 @@ class KeptTest {
     private Path folder;
 
     private Kept kept(String program) {
-        return Kept.in(folder.resolve("kept"), program, Map.of("owl", "1"), Set.of(Said.class));
+        return Kept.in(folder.resolve("kept"), program).naming(Map.of("owl", "1"), Set.of(Said.class));
     }
 
     private byte[] made(String program, String what) {
@@ -118,7 +118,7 @@ class KeptTest {
     @Test
     void whatIsNamedCountsWithItsHash() {
         Kept now = kept("p");
-        Kept later = Kept.in(folder, "p", Map.of("owl", "2"), Set.of());
+        Kept later = Kept.in(folder, "p").naming(Map.of("owl", "2"), Set.of());
         assertNotEquals(now.key("owl").orElseThrow().hash(), later.key("owl").orElseThrow().hash());
         assertEquals(Set.of("owl"), now.key(List.of(new Said("owl", new Span(FILE, 0, 1)))).orElseThrow()
                 .named());

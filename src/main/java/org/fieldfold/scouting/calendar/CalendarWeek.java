@@ -49,7 +49,8 @@ public record CalendarWeek(LocalDate monday, List<Expected> lookFor) {
         LocalDate monday = LocalDate.of(year, 1, 4).with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
         for (; monday.plusDays(3).getYear() == year; monday = monday.plusDays(7)) {
             LocalDate start = monday;
-            List<Expected> lookFor = lines.stream().flatMap(line -> phase(line, start).stream()
+            List<MonthDay> days = IntStream.range(0, 7).mapToObj(day -> MonthDay.from(start.plusDays(day))).toList();
+            List<Expected> lookFor = lines.stream().flatMap(line -> phase(line, days, year).stream()
                     .map(phase -> new Expected(line.id(), phase))).toList();
             if (!lookFor.isEmpty()) {
                 weeks.add(new CalendarWeek(start, lookFor));
@@ -58,15 +59,14 @@ public record CalendarWeek(LocalDate monday, List<Expected> lookFor) {
         return List.copyOf(weeks);
     }
 
-    private static Optional<Phase> phase(CalendarLine line, LocalDate monday) {
-        List<MonthDay> days = IntStream.range(0, 7).mapToObj(day -> MonthDay.from(monday.plusDays(day)))
-                .toList();
+    /** @param days of a week of the year */
+    private static Optional<Phase> phase(CalendarLine line, List<MonthDay> days, int year) {
         Optional<MonthDay> inside = days.stream().filter(line::holds).findFirst();
         if (inside.isEmpty() || line.usual().isEmpty()) {
             return inside.map(day -> Phase.OPEN);
         }
         // 29 February is looked for on the 28th where there is none
-        MonthDay usual = MonthDay.from(line.usual().get().atYear(monday.plusDays(3).getYear()));
+        MonthDay usual = MonthDay.from(line.usual().get().atYear(year));
         if (days.contains(usual)) {
             return Optional.of(Phase.USUAL);
         }

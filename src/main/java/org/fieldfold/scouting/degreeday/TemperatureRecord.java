@@ -75,6 +75,11 @@ public final class TemperatureRecord {
         return days.length == 0 ? Optional.empty() : Optional.of(days[days.length - 1].date());
     }
 
+    /** The days written down, in order. */
+    public List<DayTemperature> days() {
+        return written().toList();
+    }
+
     /** The years with a day in the record, in order. */
     public List<Integer> years() {
         return years;
