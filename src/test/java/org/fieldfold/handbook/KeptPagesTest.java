@@ -29,7 +29,7 @@ class KeptPagesTest {
     private Path folder;
 
     private Kept kept() {
-        return Kept.in(folder.resolve("kept"), "p", Map.of(), Set.of(Page.class));
+        return Kept.in(folder.resolve("kept"), "p").naming(Map.of(), Set.of(Page.class));
     }
 
     @Test
