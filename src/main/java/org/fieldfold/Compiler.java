@@ -29,6 +29,7 @@ import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
 import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.News;
+import org.fieldfold.output.CutOff;
 import org.fieldfold.output.Manifest;
 import org.fieldfold.output.OutputFile;
 import org.fieldfold.output.OutputFolder;
@@ -137,6 +138,7 @@ public final class Compiler {
     /** Checks a content base and builds everything from it, or nothing. */
     public static Built compile(Request request, Consumer<String> progress) throws IOException {
         progress.accept("reading " + request.content());
+        CutOff.putBack(request.out());
         Kept earlier = EarlierBuilds.of(request);
         Optional<LastBuild> last = LastBuild.of(request, earlier);
         Optional<Built> standing = last.flatMap(LastBuild::built);

@@ -21,6 +21,7 @@ import org.fieldfold.entry.ContentBase;
 import org.fieldfold.kept.Kept;
 import org.fieldfold.pdf.Press;
 import org.fieldfold.manuscript.News;
+import org.fieldfold.output.CutOff;
 import org.fieldfold.output.OutputFolder;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.Severity;
@@ -71,6 +72,7 @@ public final class Packs {
     /** Checks the base and makes packs, until {@code stop} says so: what is begun then is finished. */
     public static Packed pack(Request request, Progress progress, BooleanSupplier stop) throws IOException {
         ContentFiles content = ContentFiles.in(request.content());
+        putBack(request.out());
         Optional<Packed> unchanged = request.again() ? Optional.empty() : unchanged(request, content);
         if (unchanged.isPresent()) {
             return unchanged.get();
@@ -109,6 +111,14 @@ public final class Packs {
         return new Packed(Optional.of(folder), run.made.get(), run.kept.get(),
                 run.offices.size() - run.made.get() - run.kept.get(), run.sheets.get(), findings,
                 false);
+    }
+
+    private static void putBack(Path out) throws IOException {
+        if (Files.isDirectory(out)) {
+            try (DirectoryStream<Path> years = Files.newDirectoryStream(out, "packs-*")) {
+                years.forEach(CutOff::putBack);
+            }
+        }
     }
 
     private static boolean hasError(List<Finding> findings) {

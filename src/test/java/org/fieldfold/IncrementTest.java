@@ -70,6 +70,16 @@ class IncrementTest {
         assertTrue(filesReadAnew() > 20, "those of a base in another folder");
     }
 
+    @Test
+    void aRefusedBuildPutsTheLastOneBack() throws IOException {
+        Compiler.Built first = build();
+        Path last = folder.resolve("out/2027");
+        Files.move(last, last.resolveSibling(".2027.former"));
+        edit("edition.yaml", "languages:", "languages: [xx, yy]\nnothing:");
+        assertEquals(Optional.empty(), build().folder());
+        assertTrue(Files.exists(last.resolve(first.outputs().get(0).path())));
+    }
+
     private int filesReadAnew() throws IOException {
         KeptReadings readings = EarlierBuilds.readings(content, EarlierBuilds.of(request()));
         readings.load(content);

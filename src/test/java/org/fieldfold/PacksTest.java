@@ -84,6 +84,16 @@ class PacksTest {
     }
 
     @Test
+    void aRefusedRunPutsBackThePackThatWasCutOff() throws IOException {
+        Path packs = Files.createDirectories(folder.resolve("out/packs-2027"));
+        Files.writeString(Files.createDirectory(packs.resolve(".mill.former")).resolve("index.html"), "pack");
+        Path empty = Files.createDirectory(folder.resolve("content"));
+        assertEquals(Optional.empty(), Packs.pack(new Packs.Request(empty, folder.resolve("out"), Optional.empty(),
+                false, OfficeChoice.of("..", "1/1"), false), (done, made, of) -> { }, () -> false).folder());
+        assertEquals("pack", Files.readString(packs.resolve("mill/index.html")));
+    }
+
+    @Test
     void aChoiceIsRefusedWithWhatWasExpected() {
         List<String> ids = List.of("b", "ma", "a", "z", "mz");
         assertEquals(List.of("a", "b", "ma", "mz"), OfficeChoice.of("a..m", "1/1").of(ids));

@@ -25,9 +25,16 @@ import org.fieldfold.report.Sha256;
 /**
  * The folder of one year's build. Files are written beside it, into a staging folder, and only
  * {@link #publish} puts them in its place: until then, and whenever something fails, the earlier build stands
- * as it was. A build that was cut off between its two renames is mended when the folder is next opened.
+ * as it was.
+ *
+ * <p>Java cannot exchange two folders, so the new one comes into its place by two renames, and for the time of
+ * one rename (some ten microseconds) there is none: whoever looks just then finds nothing, looks again and
+ * finds the new build. A link in its place would be exchanged at once, but a folder that is copied to a stick
+ * or a server would be an empty name there, and Windows asks for a right of its own. A build that was cut off
+ * in that moment is put back by {@link CutOff}, or when the folder is next opened.
  */
 public final class OutputFolder implements AutoCloseable {
+    static final String FORMER = ".former";
     private static final String KEPT = "the last build stays as it was";
 
     private final Path target;
@@ -52,7 +59,7 @@ public final class OutputFolder implements AutoCloseable {
     }
 
     static Path former(Path target) {
-        return target.resolveSibling("." + target.getFileName() + ".former");
+        return target.resolveSibling("." + target.getFileName() + FORMER);
     }
 
     /**

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -46,6 +48,80 @@ class OutputFolderTest {
         Files.move(parent.resolve("2027"), parent.resolve(".2027.former"));
         OutputFolder.open(parent, "2027").close();
         assertEquals("old.txt", Files.readString(parent.resolve("2027/old.txt")));
+    }
+
+    /** Also when the next build comes to nothing, as one that is refused for its errors. */
+    @Test
+    void whatWasCutOffIsPutBackBeforeAnythingIsBuilt() throws IOException {
+        CutOff.putBack(parent.resolve("none"));
+        build("old.txt");
+        Files.move(parent.resolve("2027"), parent.resolve(".2027.former"));
+        Files.createDirectory(parent.resolve(".2027.next"));
+        CutOff.putBack(parent);
+        assertEquals("old.txt", Files.readString(parent.resolve("2027/old.txt")));
+        try (Stream<Path> left = Files.list(parent)) {
+            assertEquals(1, left.filter(Files::isDirectory).count());
+        }
+        build("new.txt");
+        CutOff.putBack(parent);
+        assertTrue(Files.exists(parent.resolve("2027/new.txt")));
+    }
+
+    /** Between its renames a build belongs to the one who publishes it. */
+    @Test
+    void whatIsBeingPublishedIsLeftAlone() throws IOException {
+        build("old.txt");
+        try (OutputFolder folder = OutputFolder.open(parent, "2027")) {
+            folder.write("new.txt", new byte[1]);
+            Files.move(parent.resolve("2027"), parent.resolve(".2027.former"));
+            CutOff.putBack(parent);
+            assertFalse(Files.exists(parent.resolve("2027")));
+            folder.publish();
+        }
+        assertTrue(Files.exists(parent.resolve("2027/new.txt")));
+        assertFalse(Files.exists(parent.resolve(".2027.former")));
+    }
+
+    /** A reader meets one build after the other, each whole, or for a moment none; he never goes back. */
+    @Test
+    void whoeverReadsWhileBuildsArePublishedMeetsOneOfThem() throws Exception {
+        int last = 300;
+        publish(0);
+        Thread publishing = new Thread(() -> {
+            for (int round = 1; round <= last; round++) {
+                publish(round);
+            }
+        });
+        publishing.start();
+        int seen = 0;
+        int misses = 0;
+        int rounds = 0;
+        while (seen < last) {
+            try {
+                String text = Files.readString(parent.resolve("2027/round.txt"));
+                int round = Integer.parseInt(text.substring(0, text.indexOf(' ')));
+                assertEquals((round + " ").repeat(5_000), text, "whole");
+                assertTrue(round >= seen, "first " + seen + ", then " + round);
+                rounds += round > seen ? 1 : 0;
+                seen = round;
+                misses = 0;
+            } catch (NoSuchFileException between) {
+                misses++;
+                assertTrue(misses < 100_000, "none for " + misses + " looks, after round " + seen);
+            }
+        }
+        publishing.join();
+        assertTrue(rounds > 10, "builds that were met: " + rounds);
+    }
+
+    private void publish(int round) {
+        try (OutputFolder folder = OutputFolder.open(parent, "2027")) {
+            folder.write("round.txt", (round + " ").repeat(5_000)
+                    .getBytes(java.nio.charset.StandardCharsets.UTF_8));
+            folder.publish();
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
     }
 
     @Test
