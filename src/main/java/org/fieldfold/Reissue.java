@@ -51,7 +51,8 @@ final class Reissue {
 
     private static Finding finding(Span place, int year, Ledger ledger, String found) {
         return Finding.error(place, "issued-facts-differ", "expected edition " + year
-                + " as it was issued on " + ledger.issuedOn() + ", found " + found, "put it back, or open the next edition with "
+                + " as it was issued on " + ledger.issuedOn() + ", found " + found,
+                "put it back, or open the next edition with "
                 + "'fieldfold edition open " + (year + 1) + "' and change it there");
     }
 

@@ -5,7 +5,8 @@ import java.util.Optional;
 import org.fieldfold.source.Finding;
 
 /**
- * The entries and files that somebody asks about, so that what is said of all others does not hide what is said of them.
+ * The entries and files that somebody asks about, so that what is said of all others does not hide what is said
+ * of them.
  *
  * @param only ids, as in {@code leek-moth}, or paths, as in {@code pests/leek-moth.yaml}; empty for everything
  */

@@ -30,7 +30,8 @@ final class TableChoice {
     Optional<String> language() {
         if (language.isPresent() != (name == Name.TRANSLATIONS)) {
             throw new ParameterException(spec.commandLine(), language.isPresent()
-                    ? "expected --language with translations only, found it with " + name.name().toLowerCase(Locale.ROOT)
+                    ? "expected --language with translations only, found it with "
+                    + name.name().toLowerCase(Locale.ROOT)
                     : "expected --language LANGUAGE with translations, as in --language es, found none");
         }
         return language;

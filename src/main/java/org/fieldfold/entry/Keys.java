@@ -10,7 +10,7 @@ import java.util.Locale;
  * translations, comparing editions, open data.
  */
 public final class Keys {
-    /** Java makes them anew whenever it is asked, which is dear: every walk over a base asks for them at each record. */
+    /** Java makes them anew whenever it is asked, which is dear: every walk over a base asks for them a record. */
     private static final ClassValue<List<RecordComponent>> COMPONENTS = new ClassValue<>() {
         @Override
         protected List<RecordComponent> computeValue(Class<?> type) {

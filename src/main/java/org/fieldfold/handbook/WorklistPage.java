@@ -29,7 +29,8 @@ public final class WorklistPage {
         int signed = worklist.entries() - worklist.unsigned();
         String words = signed + " of " + worklist.entries() + " entries are signed";
         out.open("p").element("strong", words + ". ").text(worklist.byHand() == 0 ? ""
-                : worklist.byHand() + " of them by hand, so that a later edit is not found. ").open("meter", "min", "0", "max",
+                : worklist.byHand() + " of them by hand, so that a later edit is not found. ")
+                .open("meter", "min", "0", "max",
                 String.valueOf(Math.max(1, worklist.entries())), "value", String.valueOf(signed),
                 "aria-label", words).close().close().line();
     }

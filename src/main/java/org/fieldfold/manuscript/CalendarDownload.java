@@ -49,7 +49,8 @@ public final class CalendarDownload {
             }
         }
         String product = "-//" + edition.publisher().replace("/", " ") + "//"
-                + edition.title().replace("/", " ") + " " + edition.year() + "//" + phrases.language().toUpperCase(Locale.ROOT);
+                + edition.title().replace("/", " ") + " " + edition.year() + "//"
+                + phrases.language().toUpperCase(Locale.ROOT);
         return new CalendarFile(product, edition.issued(), entries).text();
     }
 

@@ -18,8 +18,9 @@ public final class CropFigures {
     }
 
     /**
-     * Ids of figures by ids of crops, in the order of the crops and the same in every language. An animal comes before damage, and damage before a
-     * drawing that stands for another crop already; a crop without any drawing is left out.
+     * Ids of figures by ids of crops, in the order of the crops and the same in every language. An animal comes
+     * before damage, and damage before a drawing that stands for another crop already; a crop without any drawing is
+     * left out.
      */
     public static Map<String, String> of(ContentBase base) {
         Map<String, String> chosen = new LinkedHashMap<>();
@@ -36,7 +37,8 @@ public final class CropFigures {
 
     private static List<String> wanted(ContentBase base, String crop) {
         List<List<Figure>> figures = base.pests().values().stream().map(Placed::value)
-                .filter(pest -> pest.crops().contains(crop)).sorted(Comparator.comparing(PestEntry::id)).map(pest -> figures(base, pest)).toList();
+                .filter(pest -> pest.crops().contains(crop)).sorted(Comparator.comparing(PestEntry::id))
+                .map(pest -> figures(base, pest)).toList();
         return Stream.concat(figures.stream().flatMap(all -> first(all, false)),
                 figures.stream().flatMap(all -> first(all, true))).map(Figure::id).toList();
     }

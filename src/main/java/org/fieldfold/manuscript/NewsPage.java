@@ -30,6 +30,7 @@ final class NewsPage {
         return Optional.of(new Page(Places.NEWS, Page.Kind.REFERENCE, name, Places.START,
                 List.of(new Page.Part("top", "", List.of(
                         new Block.Title(List.of(Run.plain(name)),
-                                List.of(Run.plain(register.say("news.why"))), origin), new Block.Items(false, lines, origin)))), origin));
+                                List.of(Run.plain(register.say("news.why"))), origin),
+                        new Block.Items(false, lines, origin)))), origin));
     }
 }

@@ -130,7 +130,8 @@ final class PestCounts {
     }
 
     private CountWriter cards(Threshold threshold) {
-        return new CountWriter(register.base(), placed, new Reader(audience(threshold), List.of(), false, register.phrases()));
+        return new CountWriter(register.base(), placed,
+                new Reader(audience(threshold), List.of(), false, register.phrases()));
     }
 
     /** Every published number, as it was published, and what it comes to on the card's sample. */

@@ -84,7 +84,8 @@ final class PracticeTables {
                 "nets.lets-through"), rows, placed.at("nets")));
         OptionalDouble coarsest = NetChoice.coarsest(bodies);
         coarsest.ifPresent(hole -> blocks.add(new Block.Paragraph(List.of(Run.plain(
-                register.say("nets.coarsest", register.phrases().measures().largestHole(hole)))), List.of(), placed.at("nets"))));
+                register.say("nets.coarsest", register.phrases().measures().largestHole(hole)))), List.of(),
+                placed.at("nets"))));
         return blocks;
     }
 

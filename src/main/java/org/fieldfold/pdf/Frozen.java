@@ -83,7 +83,8 @@ final class Frozen {
         for (int i = 0; i < copies.length; i++) {
             Part part = parts.get(i);
             copies[i] = part.sample instanceof COSArray ? new COSArray()
-                    : part.sample instanceof COSStream || part.sample instanceof StreamObject ? new StreamObject(part.data)
+                    : part.sample instanceof COSStream || part.sample instanceof StreamObject
+                    ? new StreamObject(part.data)
                     : new COSDictionary();
             copies[i].setDirect(part.sample.isDirect());
         }

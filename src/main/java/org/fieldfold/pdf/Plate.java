@@ -74,7 +74,8 @@ record Plate(List<Page> pages, Map<Tag, TagNode> finished, List<TagNode> loose, 
         List<TagNode> loose = sheet.tree().nodes().stream().filter(node -> !node.isEmpty()
                 && node.parent().isPresent() && !within.contains(node)).toList();
         List<TagNode> sections = sheet.tree().document().children().stream().filter(within::contains).toList();
-        return new Plate(pages, finished, loose, sheet.resources(), Collections.unmodifiableNavigableMap(sheet.starts()),
+        return new Plate(pages, finished, loose, sheet.resources(),
+                Collections.unmodifiableNavigableMap(sheet.starts()),
                 Prelude.of(sheet, pages.stream().map(Page::content).toList(), sections, colour));
     }
 

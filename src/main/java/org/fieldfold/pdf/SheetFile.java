@@ -97,7 +97,8 @@ final class SheetFile {
         }
         // without a name of its own a document would be known by the clock
         COSString name = new COSString(ByteBuffer.allocate(2 * Long.BYTES).putLong(identity.getValue())
-                .putLong(Arrays.hashCode(new Object[] {job.title(), job.subject(), job.language(), job.year()}) & 0xffffffffL)
+                .putLong(Arrays.hashCode(new Object[] {job.title(), job.subject(), job.language(), job.year()})
+                        & 0xffffffffL)
                 .array());
         COSArray id = new COSArray();
         id.add(name);

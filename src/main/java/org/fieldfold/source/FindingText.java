@@ -11,7 +11,8 @@ import java.util.TreeMap;
 
 /**
  * All findings as people read them in a window, whose end they see first: notes, then warnings, then errors, and at the
- * end how many there are and where the errors stand. Many of one kind in one file, as in a new draft, are told together.
+ * end how many there are and where the errors stand. Many of one kind in one file, as in a new draft, are told
+ * together.
  */
 public final class FindingText {
     /** From so many on, findings of one file, rule and hint are told together. */

@@ -68,7 +68,8 @@ class AnyMachineTest {
         try (Stream<Path> files = Files.walk(out)) {
             return files.filter(Files::isRegularFile).map(file -> {
                 try {
-                    return out.relativize(file).toString().replace('\\', '/') + " " + Sha256.of(Files.readAllBytes(file));
+                    return out.relativize(file).toString().replace('\\', '/')
+                            + " " + Sha256.of(Files.readAllBytes(file));
                 } catch (IOException failed) {
                     throw new java.io.UncheckedIOException(failed);
                 }

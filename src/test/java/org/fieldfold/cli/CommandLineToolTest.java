@@ -226,7 +226,8 @@ class CommandLineToolTest {
         assertEquals("fieldfold: expected an id or a file of " + base + ", found 'leek-mouth'",
                 unknown.err().strip());
         String all = run("check", "--content", base).out();
-        assertTrue(all.indexOf("[no-caution]") >= 0 && all.contains("errors stand in\n  content/pests/leek-moth.yaml  "),
+        assertTrue(all.indexOf("[no-caution]") >= 0
+                && all.contains("errors stand in\n  content/pests/leek-moth.yaml  "),
                 all);
     }
 

@@ -41,7 +41,8 @@ class NamesTest {
         assertEquals(List.of("content/es/Practices:1:1 unexpected-file", "content/es/practices:1:1 colliding-id",
                 "content/practices/Row-Cover.yaml:1:1 bad-id", "content/practices/STRASSE.yaml:1:1 bad-id",
                 "content/practices/mu\u0308sli.yaml:1:1 bad-id", "content/practices/m\u00fcsli.yaml:1:1 bad-id",
-                "content/practices/m\u00fcsli.yaml:1:1 colliding-id", "content/practices/row-cover.yaml:1:1 colliding-id",
+                "content/practices/m\u00fcsli.yaml:1:1 colliding-id",
+                "content/practices/row-cover.yaml:1:1 colliding-id",
                 "content/practices/stra\u00dfe.yaml:1:1 bad-id", "content/practices/stra\u00dfe.yaml:1:1 colliding-id",
                 "content/readme.md:1:1 colliding-id", "content/readme.md:1:1 unexpected-file"), rules());
     }

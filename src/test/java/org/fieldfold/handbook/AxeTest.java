@@ -25,7 +25,8 @@ import org.junit.jupiter.api.io.TempDir;
 class AxeTest {
     /** Pages of the one file, and what is tapped there before they are judged; a low line stands for a blank. */
     private static final List<List<String>> SCREENS = screens("index", "look",
-            "look .key_.tile .key_.tile .key_.tile", "part-leaf", "crops", "crop-cabbage", "colorado-potato-beetle .begin .plus", "convergent-lady-beetle",
+            "look .key_.tile .key_.tile .key_.tile", "part-leaf", "crops", "crop-cabbage",
+            "colorado-potato-beetle .begin .plus", "convergent-lady-beetle",
             "rotation", "low-tunnel", "read-insecticide-last", "count", "reckoners", "notes", "weeks",
             "weeks-lowbridge", "offices", "materials", "sources");
     private static final List<List<String>> SPANISH = screens("index", "look .key_.tile",
@@ -56,7 +57,8 @@ class AxeTest {
     /** The size of targets (WCAG 2.2, 2.5.8) is not asked for by itself. */
     private static final Map<String, Object> ALL = Map.of("rules", Map.of("target-size", Map.of("enabled", true)));
     /** By night other colours are shown, and nothing else. */
-    private static final Map<String, Object> COLOURS = Map.of("runOnly", List.of("color-contrast", "link-in-text-block"));
+    private static final Map<String, Object> COLOURS = Map.of("runOnly",
+            List.of("color-contrast", "link-in-text-block"));
 
     @TempDir
     static Path folder;

@@ -152,7 +152,8 @@ final class ReckonerCases {
     private void waiting() {
         LocalDateTime finished = LocalDateTime.of(2027, 6, 30, 18, 30);
         for (int[] label : new int[][] {{4, 12, 0, 1}, {12, 48, 1, 7}, {24, 24, 0, 0}, {4, 4, 3, 21}}) {
-            WaitingTimes times = new WaitingTimes(new LabelRange(label[0], label[1]), new LabelRange(label[2], label[3]));
+            WaitingTimes times = new WaitingTimes(new LabelRange(label[0], label[1]),
+                    new LabelRange(label[2], label[3]));
             WaitingTimes.Open entry = times.entryAfter(finished);
             WaitingTimes.Open harvest = times.harvestAfter(finished);
             add("waiting", List.of(finished.toString(), label[0], label[1], label[2], label[3]),

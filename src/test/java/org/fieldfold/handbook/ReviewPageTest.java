@@ -27,7 +27,8 @@ class ReviewPageTest {
                 new FitRow("onion-family", "letter", 4, "leek-moth", 0.8, 8.25, 10,
                         List.of(new FitRow.Form("damage/0", true)), Optional.empty()),
                 new FitRow("onion-family", "letter", 5, "onion-thrips", 1.04, 8.25, 10, List.of(),
-                        Optional.of(new FitRow.Over("onion-thrips", "monitoring", ONION_THRIPS.at("monitoring"), 3)))), proof);
+                        Optional.of(new FitRow.Over("onion-thrips", "monitoring",
+                                ONION_THRIPS.at("monitoring"), 3)))), proof);
     }
 
     @Test
@@ -46,7 +47,8 @@ class ReviewPageTest {
     void putsTheFullestPanelFirstAndSaysThatItIsTooFull() {
         Document page = Html.parse(new HandbookFile("review/index.html", page(false)));
         Element first = Html.classed(page, "over").get(0);
-        assertTrue(first.getTextContent().contains("onion-thrips104 % – too much by 3 lines at monitoring"), first.getTextContent());
+        assertTrue(first.getTextContent().contains("onion-thrips104 % – too much by 3 lines at monitoring"),
+                first.getTextContent());
     }
 
     @Test

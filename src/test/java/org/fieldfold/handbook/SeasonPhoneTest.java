@@ -52,7 +52,8 @@ class SeasonPhoneTest extends OnAPhone {
             keepDay("2027-05-0" + day, 60, 80);
         }
         assertTrue(said().startsWith("180 °F-days (100 °C-days) from 9 days, May 1, 2027 to May 9, 2027"), said());
-        assertTrue(said().contains("first hatch, at 250 °F-days (139 °C-days): 70 °F-days (39 °C-days) to go."), said());
+        assertTrue(said().contains("first hatch, at 250 °F-days (139 °C-days): 70 °F-days (39 °C-days) to go."),
+                said());
         assertFalse(said().contains("missing"), said());
         keepDay("2027-05-12", 60, 80);
         assertTrue(said().startsWith("200 °F-days"), said());
@@ -94,8 +95,10 @@ class SeasonPhoneTest extends OnAPhone {
         Object key = phone.run("const key=document.querySelector('#colorado-potato-beetle .card[data-count]')"
                 + ".getAttribute('data-count');const three=new Date();three.setDate(three.getDate()-3);"
                 + "localStorage.setItem('fieldfold.2027.en.notes',JSON.stringify([{day:three.getFullYear()+'-'"
-                + "+('0'+(three.getMonth()+1)).slice(-2)+'-'+('0'+three.getDate()).slice(-2),page:'colorado-potato-beetle',"
-                + "name:'Colorado potato beetle',text:'',place:'',count:{key:key,total:10,units:arguments[0]}}]));return key",
+                + "+('0'+(three.getMonth()+1)).slice(-2)+'-'+('0'+three.getDate()).slice(-2),"
+                + "page:'colorado-potato-beetle',"
+                + "name:'Colorado potato beetle',text:'',place:'',"
+                + "count:{key:key,total:10,units:arguments[0]}}]));return key",
                 ((Number) units()).intValue());
         assertTrue(String.valueOf(key).startsWith("colorado-potato-beetle/"));
         phone.driver().navigate().refresh();

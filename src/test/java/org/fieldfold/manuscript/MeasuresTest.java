@@ -34,7 +34,8 @@ class MeasuresTest {
         assertEquals("25.4 mm (1 in)", size(25.4, 25.4));
         assertEquals("30–102 mm (1 3/16–4 in)", size(30, 102));
         assertEquals("2 mm (5/64 in)", size(2, 2));
-        // what is shorter than two sixty-fourths and a half has no mark on a ruler: 0.5 mm = 0.0197 in, 14 mm = 0.551 in
+        // what is shorter than two sixty-fourths and a half has no mark on a ruler: 0.5 mm = 0.0197 in,
+        // 14 mm = 0.551 in
         assertEquals("0.5–1.2 mm (0.02–0.047 in)", size(0.5, 1.2));
         assertEquals("1–14 mm (0.04–0.55 in)", size(1, 14));
     }

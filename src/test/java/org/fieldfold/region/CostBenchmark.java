@@ -129,7 +129,8 @@ public final class CostBenchmark {
             ((NotificationEmitter) collector).addNotificationListener((note, nothing) -> {
                 GcInfo after = GarbageCollectionNotificationInfo.from((CompositeData) note.getUserData()).getGcInfo();
                 long used = after.getMemoryUsageAfterGc().entrySet().stream()
-                        .filter(pool -> HEAP.contains(pool.getKey())).mapToLong(pool -> pool.getValue().getUsed()).sum();
+                        .filter(pool -> HEAP.contains(pool.getKey()))
+                        .mapToLong(pool -> pool.getValue().getUsed()).sum();
                 most.accumulateAndGet(used, Math::max);
             }, null, null);
         }

@@ -31,7 +31,8 @@ public record HandSum(double total, int days, int missing) {
      * @param unit of the temperatures
      * @param written in any order, each day once; those before {@code from} do not count
      */
-    public static HandSum of(HeatModel model, TemperatureUnit unit, Collection<DayTemperature> written, LocalDate from) {
+    public static HandSum of(HeatModel model, TemperatureUnit unit, Collection<DayTemperature> written,
+            LocalDate from) {
         TreeMap<LocalDate, DayTemperature> days = new TreeMap<>();
         for (DayTemperature day : written) {
             if (days.put(day.date(), day.converted(unit, model.unit())) != null) {

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-/** Days written down by hand; the sum of a whole record is held to {@link HeatSum}, which is held to published tables. */
+/** Days written down by hand; the sum of a whole record is held to {@link HeatSum}, held to published tables. */
 class HandSumTest {
     private static final LocalDate START = LocalDate.of(2027, 3, 1);
     private static final HeatModel MOTH = HeatModel.singleSine(TemperatureUnit.FAHRENHEIT, 50, 88);
