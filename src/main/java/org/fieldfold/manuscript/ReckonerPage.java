@@ -78,6 +78,7 @@ final class ReckonerPage {
         return measures.both() ? List.of(own, season(model.in(Measures.other(first)))) : List.of(own);
     }
 
+    /** In three columns, which a telephone has room for. */
     private Block season(HeatModel model) {
         boolean metric = model.unit() == TemperatureUnit.CELSIUS;
         double[][] temperatures = metric ? new double[][] {{6, 18}, {9, 21}, {}, {12, 25}, {11, 19}}
@@ -88,7 +89,7 @@ final class ReckonerPage {
         for (int i = 0; i < temperatures.length; i++) {
             String day = register.phrases().shortDay(MonthDay.from(start.plusDays(i)));
             if (temperatures[i].length == 0) {
-                rows.add(row(day, register.say("reckon.season.missing"), "", "", ""));
+                rows.add(row(register.say("reckon.season.missing", day), "", ""));
                 continue;
             }
             double min = temperatures[i][0];
@@ -96,13 +97,12 @@ final class ReckonerPage {
             days.add(new DayTemperature(start.plusDays(i), min, max));
             HandSum sum = HandSum.of(model, model.unit(), days, start);
             String total = tenths(sum.total());
-            rows.add(row(day, Figures.plain(min), Figures.plain(max), tenths(model.degreeDays(min, max)),
-                    sum.missing() > 0 ? register.say("reckon.season.least", total) : total));
+            rows.add(row(register.say("reckon.season.row", day, Figures.plain(min), Figures.plain(max)),
+                    tenths(model.degreeDays(min, max)), sum.missing() > 0
+                            ? register.say("reckon.season.least", total) : total));
         }
-        List<List<Run>> head = new ArrayList<>(head("season", 4));
-        head.add(0, List.of(Run.strong(model.unit().symbol())));
         return new Block.Grid(register.say("reckon.season.caption", Measures.degrees(model.lower(), model.unit())),
-                head, rows, origin);
+                head("season", 3), rows, origin);
     }
 
     /** Of whom a net cannot be reckoned, and why. */

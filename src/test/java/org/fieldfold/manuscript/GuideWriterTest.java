@@ -80,7 +80,7 @@ class GuideWriterTest {
                 .filter(section -> section.id().equals("colorado-potato-beetle"))
                 .flatMap(section -> section.blocks().stream()).filter(Block.CountBox.class::isInstance)
                 .map(Block.CountBox.class::cast).findFirst().orElseThrow();
-        assertEquals("Count adults on 50 stems: 10 stops in a V, 5 stems each, every 7 days.",
+        assertEquals("Count adults on 50 stems: 10 stops in a\u00a0V, 5 stems each, every 7 days.",
                 words(box.look()));
         assertEquals("act at 50 adults", box.above() + " " + box.number() + " " + box.below());
         assertEquals(10, box.stops());
