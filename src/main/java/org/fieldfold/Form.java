@@ -56,6 +56,12 @@ final class Form {
         return set.get();
     }
 
+    /** Keeps what was found out, and not what was set: that would grow with the offices. */
+    synchronized Form released() {
+        set = Optional.empty();
+        return this;
+    }
+
     String path() {
         return path;
     }

@@ -9,6 +9,8 @@ import java.util.stream.Stream;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
 import org.fieldfold.entry.Guide;
+import org.fieldfold.entry.GuideForm;
+import org.fieldfold.entry.Office;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.fold.FlatScheme;
 import org.fieldfold.fold.FlipEdge;
@@ -36,6 +38,7 @@ final class Forms {
             Lengths.points(22));
     private static final List<String> PAPERS = Arrays.stream(Paper.values()).map(Paper::id).toList();
     private static final int MOST_SHEETS = 20;
+    private static final String GENERIC = "foldouts/";
 
     private final ContentBase base;
     private final PrintRoom room;
@@ -82,6 +85,52 @@ final class Forms {
         return of(guide, texts(guide, phrases), phrases, paper);
     }
 
+    /** Those that offices ask for, in all languages. */
+    static List<Form> ofOffices(Tongues tongues, PrintRoom room, boolean proof) {
+        return tongues.languages().parallelStream().map(language -> tongues.in(language).offices().values()
+                .stream().flatMap(office -> of(office, "offices/" + office.value().id() + "/", tongues.in(language),
+                        Phrases.in(language), room, proof).stream().map(Form::released)).toList())
+                .flatMap(List::stream).toList();
+    }
+
+    /**
+     * Those that an office asks for, in a language, with whom to call there: what it leaves out is left out of them,
+     * and its notes stand in large print, where every page has room. A poster that is too full is left out.
+     *
+     * @param base in that language
+     * @param folder before their names
+     */
+    static List<Form> of(Placed<Office> placed, String folder, ContentBase base, Phrases said, PrintRoom room,
+            boolean proof) {
+        Office office = placed.value();
+        if (office.forms().isEmpty() || !office.languages().contains(said.language())
+                || !PAPERS.contains(office.paper())) {
+            return List.of();
+        }
+        Forms forms = new Forms(base, room, proof);
+        Phrases phrases = said.with(office.units().or(() -> base.edition().value().units()));
+        GuideWriter writer = new GuideWriter(base, phrases);
+        OfficePanel panel = OfficePanel.of(placed);
+        List<Form> all = new ArrayList<>();
+        for (Placed<Guide> guide : base.guides().values()) {
+            if (!office.handsOut(guide.value())) {
+                continue;
+            }
+            Manuscript pocket = writer.write(guide, panel, proof);
+            if (office.forms().contains(GuideForm.LARGE_PRINT)) {
+                all.add(forms.largePrint(folder, LargePrint.of(pocket, phrases), phrases, office.paper()));
+            }
+            if (office.forms().contains(GuideForm.POSTER)) {
+                Form poster = forms.poster(folder, new PosterWriter(base, phrases).write(pocket, guide, panel), phrases,
+                        office.paper());
+                if (fits(poster)) {
+                    all.add(poster);
+                }
+            }
+        }
+        return all;
+    }
+
     /** What is said on all papers. */
     private record Texts(Manuscript large, Manuscript poster) {
     }
@@ -94,10 +143,13 @@ final class Forms {
     }
 
     private List<Form> of(Placed<Guide> guide, Texts texts, Phrases phrases, String paper) {
-        Form large = largePrint(texts.large(), phrases, paper);
-        Form poster = poster(texts.poster(), phrases, paper);
-        boolean whole = poster.findings().stream().noneMatch(finding -> finding.severity() == Severity.ERROR);
-        return whole ? List.of(large, poster) : List.of(large.without(noPoster(guide, paper)));
+        Form large = largePrint(GENERIC, texts.large(), phrases, paper);
+        Form poster = poster(GENERIC, texts.poster(), phrases, paper);
+        return fits(poster) ? List.of(large, poster) : List.of(large.without(noPoster(guide, paper)));
+    }
+
+    private static boolean fits(Form poster) {
+        return poster.findings().stream().noneMatch(finding -> finding.severity() == Severity.ERROR);
     }
 
     /** A guide whose poster would be too full for the wall is a good guide all the same. */
@@ -108,24 +160,24 @@ final class Forms {
                 "give some entries to another guide, or shorten what they say about counting");
     }
 
-    private Form largePrint(Manuscript manuscript, Phrases phrases, String paper) {
+    private Form largePrint(String folder, Manuscript manuscript, Phrases phrases, String paper) {
         Imposition sheet = FlatScheme.PAGE.on(Paper.named(paper), FlipEdge.LONG, PAGE);
-        return form(manuscript, paper, "large-print", sheet, PrintJob.Surround.PAGES,
+        return form(folder, manuscript, paper, "large-print", sheet, PrintJob.Surround.PAGES,
                 new Setting.Manner.Pages(sheet, MOST_SHEETS, phrases.say("folio")));
     }
 
-    private Form poster(Manuscript manuscript, Phrases phrases, String paper) {
+    private Form poster(String folder, Manuscript manuscript, Phrases phrases, String paper) {
         Imposition sheet = FlatScheme.POSTER.on(Paper.named(paper), FlipEdge.SHORT);
-        return form(manuscript, paper, "poster", sheet, PrintJob.Surround.FOLDS,
+        return form(folder, manuscript, paper, "poster", sheet, PrintJob.Surround.FOLDS,
                 new Setting.Manner.Panels(sheet.slots(), Optional.of(phrases.say("poster"))));
     }
 
-    private Form form(Manuscript manuscript, String paper, String form, Imposition sheet,
+    private Form form(String folder, Manuscript manuscript, String paper, String form, Imposition sheet,
             PrintJob.Surround around, Setting.Manner manner) {
         SheetOrder order = SheetOrder.of(new Setting(manuscript, manner), sheet, base.edition().value(),
                 around,
                 SheetWords.in(manuscript.language()));
-        return new Form("foldouts/" + manuscript.id() + "." + manuscript.language() + "." + paper + "." + form
+        return new Form(folder + manuscript.id() + "." + manuscript.language() + "." + paper + "." + form
                 + ".pdf", paper + ", " + form.replace('-', ' '), order, room);
     }
 }

@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,7 @@ import org.fieldfold.entry.Office;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.Units;
 import org.fieldfold.fold.FlipEdge;
+import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.Alphabet;
 import org.fieldfold.manuscript.CalendarDownload;
 import org.fieldfold.manuscript.GuideWriter;
@@ -96,7 +98,26 @@ final class PackRoom {
             }
             characters.addAll(run.job(set, FlipEdge.SHORT).characters());
         }
+        spellForms();
         press.freeze(characters);
+    }
+
+    private List<Form> forms(Placed<Office> office, Tongue tongue) {
+        return Forms.of(office, "", tongue.base(), tongue.phrases(), new PrintRoom(press, Kept.nothing()), proof);
+    }
+
+    /** Forms say in full what a pocket guide says in short: that may want other characters. */
+    private void spellForms() {
+        Set<List<Object>> alike = new HashSet<>();
+        for (Tongue tongue : tongues.values()) {
+            for (Placed<Office> office : tongue.base().offices().values()) {
+                Office asking = office.value();
+                if (alike.add(List.of(tongue.phrases().language(), asking.paper(), asking.units(), asking.forms(),
+                        asking.guides(), asking.leaveOut()))) {
+                    forms(office, tongue).forEach(form -> characters.addAll(form.job().characters()));
+                }
+            }
+        }
     }
 
     private void spell(Office office) {
@@ -141,6 +162,12 @@ final class PackRoom {
         }
         tongues.values().forEach(tongue -> files.putAll(OfficeCalendars.of(office, tongue.base(),
                 tongue.calendars(), tongue.phrases().language())));
+        for (Tongue tongue : tongues.values()) {
+            for (Form form : forms(tongue.base().offices().get(id), tongue)) {
+                findings.addAll(form.findings());
+                files.put(form.path(), press.print(form.job()));
+            }
+        }
         Tongue own = tongues.get(FirstSheets.firstOf(office, base.edition().value().languages()));
         for (Form first : FirstSheets.of(own.base().offices().get(id), "", own.base(), press, proof,
                 own.phrases())) {
@@ -185,7 +212,8 @@ final class PackRoom {
         return new Handout(guide.title(), guide.crops().stream().map(said.crops()::get)
                 .filter(Objects::nonNull).map(crop -> crop.value().name()).toList(),
                 kept.entries().stream().map(said.pests()::get).filter(Objects::nonNull)
-                        .map(pest -> pest.value().names().common()).toList(), names(said, guide, office.leaveOut()), names(said, kept, noted),
+                        .map(pest -> pest.value().names().common()).toList(),
+                names(said, guide, office.leaveOut()), names(said, kept, noted),
                 run.sheet(flip(office)), miniature(run, office, guide),
                 printed.stream().map(one -> copy(one, files)).toList());
     }
@@ -210,7 +238,12 @@ final class PackRoom {
     private static Handout.Copy copy(PrintRun run, SortedMap<String, byte[]> files) {
         String calendar = run.guide() + "." + run.language() + ".ics";
         return new Handout.Copy(run.language(), run.name() + ".pdf",
-                files.containsKey(calendar) ? calendar : "");
+                there(run.name() + ".large-print.pdf", files),
+                there(run.name() + ".poster.pdf", files), there(calendar, files));
+    }
+
+    private static String there(String name, SortedMap<String, byte[]> files) {
+        return files.containsKey(name) ? name : "";
     }
 
     private static FlipEdge flip(Office office) {

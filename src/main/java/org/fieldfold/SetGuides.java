@@ -32,13 +32,15 @@ final class SetGuides {
     private final PrintRoom room;
     private final List<PrintedCopy> copies;
     private final List<Form> forms;
+    private final List<Form> officeForms;
     private final List<FitRow> fit;
     private final Set<Finding> findings = new ConcurrentSkipListSet<>();
 
     private SetGuides(PrintRoom room, List<PrintRun> runs, List<PrintedCopy> offices, List<Form> forms,
-            Map<String, FitRows> rows) {
+            List<Form> officeForms, Map<String, FitRows> rows) {
         this.room = room;
         this.forms = forms;
+        this.officeForms = officeForms;
         List<PrintedCopy> all = new ArrayList<>();
         List<PrintRun> forAll = runs.stream().filter(PrintRun::isForAll).toList();
         forAll.forEach(run -> all.addAll(generic(run)));
@@ -54,7 +56,7 @@ final class SetGuides {
                 run.paper(), looks.get(run.name()).fit()).stream()), forms.stream().flatMap(form ->
                 form.fit(rows.get(form.manuscript().language())).stream())).toList();
         looks.values().forEach(look -> findings.addAll(look.findings()));
-        forms.forEach(form -> findings.addAll(form.findings()));
+        Stream.concat(forms.stream(), officeForms.stream()).forEach(form -> findings.addAll(form.findings()));
         copies.parallelStream().forEach(copy -> look(copy, looks.get(copy.run().name()).findings()));
     }
 
@@ -87,7 +89,8 @@ final class SetGuides {
                 }
             }
         }
-        return new SetGuides(room, runs, OfficeCopies.of(base, runs), Forms.all(tongues, room, proof), rows);
+        return new SetGuides(room, runs, OfficeCopies.of(base, runs), Forms.all(tongues, room, proof),
+                Forms.ofOffices(tongues, room, proof), rows);
     }
 
     static List<String> papers(Guide guide, Edition edition) {
@@ -115,7 +118,8 @@ final class SetGuides {
     void print(OutputFolder folder) throws IOException {
         try {
             Stream.<Printing>concat(copies.stream().map(copy -> () -> print(copy, folder)),
-                    forms.stream().map(form -> () -> form.print(folder))).parallel().forEach(Printing::run);
+                    Stream.concat(forms.stream(), officeForms.stream()).map(form -> () -> form.print(folder)))
+                    .parallel().forEach(Printing::run);
         } catch (UncheckedIOException failed) {
             throw failed.getCause();
         }

@@ -63,7 +63,8 @@ class OfficeChangesTest {
         Office own = placed.value();
         return OfficePanel.of(new Placed<>(new Office(own.id(), own.name(), own.county(), own.languages(),
                 own.paper(),
-                own.flip(), own.units(), own.station(), own.guides(), leaveOut, notes, own.contact(), own.requests()),
+                own.flip(), own.units(), own.station(), own.guides(), own.forms(), leaveOut, notes,
+                own.contact(), own.requests()),
                 placed.spans()));
     }
 

@@ -61,6 +61,12 @@ class PacksTest {
                 .contains("<b>For apple:</b> codling moth, apple maggot,"));
         assertTrue(Files.readString(offices.resolve("tarnfield/index.html"))
                 .contains("With a note of this office on: Leek moth"));
+        assertTrue(Files.readString(offices.resolve("saltmere/index.html"))
+                .contains("href=\"apple.en.a4.poster.pdf\""));
+        assertTrue(one.containsKey("saltmere/apple.en.a4.large-print.pdf"), one.keySet().toString());
+        assertTrue(one.keySet().stream().noneMatch(name -> name.startsWith("lowbridge/")
+                && name.contains("large-print")),
+                one.keySet().toString());
         assertTrue(one.containsKey("northmoor/print-me-first.a4.pdf"), one.keySet().toString());
         assertTheZipHoldsTheFolder(whole.folder().get().resolve("lowbridge"));
         assertNoErrorOnThePages(whole.folder().get());

@@ -18,6 +18,8 @@ public record Office(
         @Describe("units on its guides: metric, customary or both; leave out for the edition's") Optional<Units> units,
         @Describe("id of its weather station") String station,
         @Describe("ids of the guides it hands out; leave out for all") List<String> guides,
+        @Describe("what else it prints of its guides, with its own telephone number: large-print, poster")
+        List<GuideForm> forms,
         @Describe("ids of the pest entries that its copies go without") List<String> leaveOut,
         @Describe("its own notes, each on the panel of an entry, marked as local") List<LocalNote> notes,
         @Describe("how it is reached") Contact contact,

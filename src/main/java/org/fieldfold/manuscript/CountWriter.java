@@ -73,6 +73,18 @@ final class CountWriter {
                 .flatMap(threshold -> uncounted(threshold).stream().findFirst());
     }
 
+    /** The least catch of a table by which one acts, and what follows from it; empty where there is no table. */
+    Optional<List<Run>> leastCatch() {
+        return entry.thresholds().stream().filter(reader::concerns)
+                .filter(threshold -> threshold.metric() == Metric.INTERVAL_TABLE && !threshold.steps().isEmpty())
+                .findFirst().map(threshold -> {
+                    ThresholdStep least = threshold.steps().get(0);
+                    return Line.of().strong(Phrases.capital(threshold.when().map(when -> when + ", ").orElse("")
+                            + range(least) + " " + threshold.counted().orElse(reader.say("table.catch"))) + ":")
+                            .plain(" ").add(reader.read(least.act())).plain(".").runs();
+                });
+    }
+
     /** The count card, and the other counts behind it; none where nothing is counted. */
     List<Block> numbers() {
         List<Threshold> counted = counted();

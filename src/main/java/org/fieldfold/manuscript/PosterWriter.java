@@ -1,6 +1,7 @@
 package org.fieldfold.manuscript;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.fieldfold.entry.ContentBase;
@@ -36,11 +37,14 @@ public final class PosterWriter {
      * @param pocket the same guide's pocket copy, for its year, foot and ink
      */
     public Manuscript write(Manuscript pocket, Placed<Guide> placed, OfficePanel office) {
-        Guide guide = placed.value();
+        Guide guide = office.keeps(placed.value());
+        int all = placed.value().entries().size();
+        String part = guide.entries().size() == all ? ""
+                : " " + phrases.say("cover.part", guide.entries().size(), all);
         Reader reader = new Reader(guide.audience(), guide.crops(), true, phrases);
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Title(List.of(Run.plain(guide.title())),
-                List.of(Run.plain(phrases.say("poster.purpose"))), placed.at("title")));
+                List.of(Run.plain(phrases.say("poster.purpose") + part)), placed.at("title")));
         for (String id : guide.entries()) {
             Optional.ofNullable(base.pests().get(id)).ifPresent(pest -> blocks.add(card(pest, reader)));
         }
@@ -59,20 +63,27 @@ public final class PosterWriter {
         CountWriter counts = new CountWriter(base, placed, reader);
         List<Block> numbers = counts.numbers();
         Optional<Block.Plate> plate = base.figuresOf(pest.id(), pest.figures(), pest.stages()).stream()
-                .findFirst().map(figure -> LooksWriter.plate(figure, phrases));
+                .min(Comparator.comparing(figure -> figure.note().shows().showsDamage()))
+                .map(figure -> LooksWriter.plate(figure, phrases));
         Span origin = placed.at("thresholds");
         String name = Phrases.capital(pest.names().common());
         if (numbers.isEmpty()) {
             Line look = Line.of();
             counts.howTo().ifPresent(block -> look.sentence(said(block)));
-            look.sentence(counts.noCount().map(PosterWriter::said)
-                    .orElse(List.of(Run.strong(phrases.say("poster.see")))));
+            look.sentence(counts.noCount().map(PosterWriter::said).orElseGet(() -> byTable(counts)));
             return new Block.WallCard(name, plate, look.runs(), "", "", "", origin);
         }
         Block.CountBox box = (Block.CountBox) numbers.get(0);
         Line look = Line.of().add(box.look());
         numbers.subList(1, numbers.size()).forEach(block -> look.sentence(said(block)));
         return new Block.WallCard(name, plate, look.runs(), box.above(), box.number(), box.below(), origin);
+    }
+
+    /** A table of treatments is no matter for a wall; up to what catch none is needed is. */
+    private List<Run> byTable(CountWriter counts) {
+        return counts.leastCatch().map(least -> Line.of().add(least).plain(" ")
+                .strong(phrases.say("poster.see-above")).runs())
+                .orElseGet(() -> List.of(Run.strong(phrases.say("poster.see"))));
     }
 
     /** What a block about counts says, in a sentence. */

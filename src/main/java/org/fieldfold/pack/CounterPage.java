@@ -139,6 +139,8 @@ public final class CounterPage {
         out.close().open("p", "class", "so").text(paper() + " · "
                 + (oneSided ? words.say("one-sided") : words.say("both-sides", turned())) + " · ")
                 .element("a", words.say("fold", fold), "href", "#" + anchor(fold), "class", "fold").close();
+        more("large-print", handout.copies(), Handout.Copy::largePrint);
+        more("poster", handout.copies(), Handout.Copy::poster);
         more("calendar", handout.copies(), Handout.Copy::calendar);
         out.close().close().line();
     }
@@ -149,7 +151,7 @@ public final class CounterPage {
         if (there.isEmpty()) {
             return;
         }
-        out.open("p", "class", "more").text(words.say(kind));
+        out.open("p", "class", "more " + kind).text(words.say(kind));
         for (Handout.Copy copy : there) {
             out.text(" ").element("a", words.say("language." + copy.language()), "href", file.apply(copy),
                     "hreflang", copy.language());

@@ -25,8 +25,9 @@ public record Handout(String title, List<String> crops, List<String> entries,
     /**
      * Its sheet in one language.
      *
-     * @param calendar name of its calendar file; blank when there is none
+     * @param largePrint name of the file of the same in large print, {@code poster} of its poster, {@code calendar} of
+     *     its calendar; blank when there is none
      */
-    public record Copy(String language, String file, String calendar) {
+    public record Copy(String language, String file, String largePrint, String poster, String calendar) {
     }
 }

@@ -8,8 +8,9 @@ import org.fieldfold.typeset.SetPanel;
 import org.fieldfold.typeset.TypeMetrics;
 
 /**
- * What a set guide looks like from afar: each line of text a stroke as long as the line, and boxes as they are;
- * drawings are left out, as a page with all of them would be heavy. Enough to tell one sheet from another, and its front from its back.
+ * What a set guide looks like from afar: each line of text a stroke as long as the line, and boxes as they
+ * are; drawings are left out, as a page with all of them would be heavy. Enough to tell one sheet from
+ * another, and its front from its back.
  *
  * @param ink of the guide's titles, {@code #rrggbb}
  * @param panels by their place in reading order

@@ -110,7 +110,8 @@ class OfficeFilesTest {
     private static List<String> errors(ContentBase base, Office office, List<String> leaveOut) {
         Placed<Office> placed = new Placed<>(new Office(office.id(), office.name(), office.county(),
                 office.languages(),
-                office.paper(), office.flip(), office.units(), office.station(), office.guides(), leaveOut, office.notes(),
+                office.paper(), office.flip(), office.units(), office.station(), office.guides(), office.forms(),
+                leaveOut, office.notes(),
                 office.contact(), office.requests()), base.offices().get(office.id()).spans());
         TreeMap<String, Placed<Office>> offices = new TreeMap<>();
         offices.put(office.id(), placed);

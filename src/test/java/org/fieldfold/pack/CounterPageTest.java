@@ -43,8 +43,8 @@ class CounterPageTest {
             return 600;
         }
     };
-    private static final Desk DESK = new Desk("Weir <& Sons> Office", "555-0199", "Mondays", List.of("Ada Weir", "bees"),
-            "weir@marrowvalley.example", List.of("1 Weir", "Weir End"));
+    private static final Desk DESK = new Desk("Weir <& Sons> Office", "555-0199", "Mondays",
+            List.of("Ada Weir", "bees"), "weir@marrowvalley.example", List.of("1 Weir", "Weir End"));
 
     static Stream<FoldScheme> schemes() {
         return FoldSchemes.all().stream();
@@ -62,8 +62,9 @@ class CounterPageTest {
     private static String page(FoldScheme scheme, FlipEdge flip, String language) {
         Handout handout = new Handout("Leeks", List.of("leek", "onion"), List.of("leek moth", "onion thrips"),
                 List.of(), List.of(), Imposition.of(scheme, Paper.LETTER, flip), Miniature.of(List.of(), "#123456",
-                        HALF_AN_EM), List.of(new Handout.Copy("en", "leeks.en.letter.pdf", "leeks.en.ics"),
-                        new Handout.Copy("es", "leeks.es.letter.pdf", "")));
+                        HALF_AN_EM), List.of(new Handout.Copy("en", "leeks.en.letter.pdf", "", "poster.pdf",
+                        "leeks.en.ics"),
+                        new Handout.Copy("es", "leeks.es.letter.pdf", "", "", "")));
         return CounterPage.write(new CounterPage.Facts(DESK, 2027, "January 31, 2028", "first.pdf", "other.pdf",
                 "letter", flip, Optional.empty(), false, List.of(handout)), PackWords.in(language));
     }
@@ -98,7 +99,10 @@ class CounterPageTest {
         assertTrue(page.contains("Weir &lt;&amp; Sons&gt; Office") && !page.contains("<& Sons"), page);
         assertEquals(List.of("leeks.en.letter.pdf", "leeks.es.letter.pdf"),
                 all("href=\"([^\"]+)\" hreflang=\"..\">Print", page));
-        assertEquals(List.of("leeks.en.ics"), all("href=\"([^\"]+)\" hreflang=\"..\">English", page));
+        assertEquals(List.of("poster.pdf"),
+                all("the wall, one side: <a href=\"([^\"]+)\" hreflang=\"en\">English", page));
+        assertEquals(List.of("poster.pdf", "leeks.en.ics"), all("href=\"([^\"]+)\" hreflang=\"..\">English", page));
+        assertFalse(page.contains("Large print"), page);
         assertFalse(page.contains("leeks.es.ics"), page);
         assertFalse(page(FoldSchemes.all().get(0), FlipEdge.LONG, "es").contains("Print"));
     }
