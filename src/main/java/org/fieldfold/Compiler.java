@@ -142,9 +142,9 @@ public final class Compiler {
         Kept earlier = EarlierBuilds.of(request);
         Optional<LastBuild> last = LastBuild.of(request, earlier);
         Optional<Built> standing = last.flatMap(LastBuild::built);
-        return standing.isPresent() ? standing.get() : compile(request, judge(EarlierBuilds.read(
-                request.content(), earlier), request.content(), request.asOf(), Judging.ANEW), earlier, last,
-                progress);
+        return standing.isPresent() ? standing.get() : compile(request, judge(
+                EarlierBuilds.read(request.content(), earlier), request.content(), request.asOf(),
+                EarlierBuilds.judging(request.content(), earlier)), earlier, last, progress);
     }
 
     /** The same, of a base that was read already; takes nothing from earlier builds. */

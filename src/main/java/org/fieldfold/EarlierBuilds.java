@@ -4,17 +4,22 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
+import org.fieldfold.check.KeptFindings;
 import org.fieldfold.content.BaseLoader;
 import org.fieldfold.content.KeptReadings;
 import org.fieldfold.content.LoadedBase;
+import org.fieldfold.entry.ContentBase;
 import org.fieldfold.kept.Kept;
 import org.fieldfold.kept.Key;
 import org.fieldfold.kept.Program;
+import org.fieldfold.source.Finding;
 
 /**
  * What a build takes from earlier ones, and what it leaves for later ones: first what was understood of the
- * base's files, then what was made of it. An issued edition is made of its content alone, whatever lies beside
+ * base's files and what rules found, then what was made of it. An issued edition is made of its content alone, whatever lies beside
  * it: it takes and leaves nothing.
  */
 final class EarlierBuilds {
@@ -35,7 +40,7 @@ final class EarlierBuilds {
         KeptReadings readings = readings(content, kept);
         LoadedBase loaded = readings.load(content);
         if (!readings.isAsWritten()) {
-            kept.leave(key(content, kept), readings.bytes());
+            kept.leave(key("readings", content, kept), readings.bytes());
         }
         return loaded;
     }
@@ -48,10 +53,26 @@ final class EarlierBuilds {
 
     /** What earlier builds understood of a base. */
     static KeptReadings readings(Path content, Kept kept) {
-        return kept.left(key(content, kept)).map(KeptReadings::new).orElseGet(KeptReadings::new);
+        return kept.left(key("readings", content, kept)).map(KeptReadings::new).orElseGet(KeptReadings::new);
     }
 
-    private static Optional<Key> key(Path content, Kept kept) {
-        return kept.key("readings", content.toAbsolutePath().normalize().toString());
+    /** Holds a base to the rules; a rule is not put again where all that it read is as an earlier build read it. */
+    static Judging judging(Path content, Kept kept) {
+        return !kept.isKeeping() || mayBeIssued(content) ? Judging.ANEW : new Judging() {
+            @Override
+            public List<Finding> rules(LoadedBase loaded, ContentBase base, LocalDate asOf) {
+                Optional<Key> key = key("findings as of " + asOf, content, kept);
+                KeptFindings findings = kept.left(key).map(KeptFindings::new).orElseGet(KeptFindings::new);
+                List<Finding> found = findings.check(base, asOf, KeptJudging.hashes(loaded));
+                if (!findings.asked().isEmpty()) {
+                    findings.bytes().ifPresent(bytes -> kept.leave(key, bytes));
+                }
+                return found;
+            }
+        };
+    }
+
+    private static Optional<Key> key(String what, Path content, Kept kept) {
+        return kept.key(what, content.toAbsolutePath().normalize().toString());
     }
 }

@@ -12,40 +12,28 @@ import org.fieldfold.edition.Snapshot;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.source.Finding;
 
-/** What a base is held to: the rules, and the editions that were issued. */
+/** What a base is held to: the rules, and the editions that were issued. As it stands here, all is judged anew. */
 interface Judging {
     /** As if nothing had been judged before. */
-    Judging ANEW = new Judging() {
-        @Override
-        public List<Finding> rules(LoadedBase loaded, ContentBase base, LocalDate asOf) {
-            return Rulebook.check(base, asOf);
-        }
-
-        @Override
-        public Ledgers ledgers(Path content) throws IOException {
-            return Ledgers.in(content);
-        }
-
-        @Override
-        public Snapshot facts(LoadedBase loaded, ContentBase base) {
-            return Snapshot.of(base);
-        }
-
-        @Override
-        public Comparison changes(Ledger since, Snapshot now) {
-            return Comparison.of("", since.facts(), "", now);
-        }
-    };
+    Judging ANEW = new Judging() { };
 
     /** Every finding of every rule. */
-    List<Finding> rules(LoadedBase loaded, ContentBase base, LocalDate asOf);
+    default List<Finding> rules(LoadedBase loaded, ContentBase base, LocalDate asOf) {
+        return Rulebook.check(base, asOf);
+    }
 
     /** The ledgers of a content base. */
-    Ledgers ledgers(Path content) throws IOException;
+    default Ledgers ledgers(Path content) throws IOException {
+        return Ledgers.in(content);
+    }
 
     /** The facts as they are now, which are held to those of ledgers. */
-    Snapshot facts(LoadedBase loaded, ContentBase base);
+    default Snapshot facts(LoadedBase loaded, ContentBase base) {
+        return Snapshot.of(base);
+    }
 
     /** How facts differ from those of an edition. */
-    Comparison changes(Ledger since, Snapshot now);
+    default Comparison changes(Ledger since, Snapshot now) {
+        return Comparison.of("", since.facts(), "", now);
+    }
 }

@@ -23,6 +23,8 @@ import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.lifecycle.AfterContainer;
 import net.jqwik.api.lifecycle.BeforeContainer;
 import org.fieldfold.calendar.Calendars;
+import org.fieldfold.check.KeptFindings;
+import org.fieldfold.check.Rulebook;
 import org.fieldfold.content.BaseLoader;
 import org.fieldfold.content.KeptReadings;
 import org.fieldfold.content.LoadedBase;
@@ -48,14 +50,16 @@ class KeptJudgingProperties {
     private static Follower small;
     private static final Set<List<String>> SEEN = new HashSet<>();
     private static final List<Integer> ASKED = new ArrayList<>();
+    private static final List<Integer> OTHERS = new ArrayList<>();
 
     /** A base, and what is kept of it from save to save. */
     private record Follower(Path content, RandomSaves saves, KeptReadings readings, KeptJudging judging,
-            KeptPages pages, AtomicReference<Calendars> dates) {
+            KeptPages pages, AtomicReference<Calendars> dates, AtomicReference<byte[]> written) {
         static Follower of(Path content) throws IOException {
             ledger(content);
             Follower follower = new Follower(content, new RandomSaves(content), new KeptReadings(),
-                    new KeptJudging(), new KeptPages(), new AtomicReference<>());
+                    new KeptJudging(), new KeptPages(), new AtomicReference<>(),
+                    new AtomicReference<>(new byte[0]));
             follower.holds("as it was laid");
             return follower;
         }
@@ -67,6 +71,9 @@ class KeptJudgingProperties {
             assertEquals(lines(anew.findings()), lines(kept.findings()), edited);
             SEEN.add(lines(kept.findings()));
             ASKED.add(judging.asked().values().stream().mapToInt(Integer::intValue).sum());
+            if (anew.base().isPresent()) {
+                holdsInAnotherProcess(edited);
+            }
             if (anew.base().isPresent() && Languages.findings(anew.base().get()).isEmpty()) {
                 holdsBook(anew.base().get(), kept.base().orElseThrow(), loaded, edited);
             }
@@ -77,6 +84,18 @@ class KeptJudgingProperties {
                 assertEquals(Comparison.of("", last.facts(), "", now),
                         judging.changes(kept.ledgers().of(2026).orElseThrow(), now), edited);
             }
+        }
+
+        /** A process that goes on with what the last one wrote down finds the same. */
+        private void holdsInAnotherProcess(String edited) throws IOException {
+            LoadedBase loaded = BaseLoader.load(content);
+            KeptFindings findings = new KeptFindings(written.get());
+            ContentBase base = loaded.base().orElseThrow();
+            LocalDate asOf = base.edition().value().issued();
+            assertEquals(lines(Rulebook.check(base, asOf)), lines(findings.check(base, asOf,
+                    KeptJudging.hashes(loaded))), edited);
+            OTHERS.add(findings.asked().values().stream().mapToInt(Integer::intValue).sum());
+            written.set(findings.bytes().orElseThrow());
         }
 
         /** The handbook is that of a base of which nothing was written before. */
@@ -129,7 +148,9 @@ class KeptJudgingProperties {
     static void clear() throws IOException {
         int all = ASKED.get(0);
         assertTrue(SEEN.size() > 10, "different findings: " + SEEN.size());
-        assertTrue(ASKED.stream().sorted().toList().get(ASKED.size() / 2) < all / 10, ASKED.toString());
+        for (List<Integer> asked : List.of(ASKED, OTHERS)) {
+            assertTrue(asked.stream().sorted().toList().get(asked.size() / 2) < all / 10, asked.toString());
+        }
         try (Stream<Path> files = Files.walk(folder)) {
             for (Path file : files.sorted(Collections.reverseOrder()).toList()) {
                 Files.delete(file);

@@ -34,6 +34,32 @@ record BaseState(Optional<String> edition, Map<String, Map<String, Optional<Stri
         return new Reading(base, hashes).state();
     }
 
+    void write(ResultWriter out) {
+        out.perhaps(edition);
+        out.number(parts.size());
+        parts.forEach((part, states) -> {
+            out.text(part);
+            out.number(states.size());
+            states.forEach((id, state) -> {
+                out.text(id);
+                out.perhaps(state);
+            });
+        });
+    }
+
+    static BaseState read(ResultReader in) {
+        Optional<String> edition = in.perhaps();
+        Map<String, Map<String, Optional<String>>> parts = new HashMap<>();
+        for (int left = in.count(); left > 0; left--) {
+            Map<String, Optional<String>> states = new LinkedHashMap<>();
+            parts.put(in.text(), states);
+            for (int records = in.count(); records > 0; records--) {
+                states.put(in.text(), in.perhaps());
+            }
+        }
+        return new BaseState(edition, parts);
+    }
+
     /** What is no longer as it was. */
     Changes since(BaseState before) {
         if (edition.isEmpty() || !edition.equals(before.edition)) {

@@ -1,5 +1,7 @@
 package org.fieldfold.trace;
 
+import java.nio.BufferUnderflowException;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -18,6 +20,60 @@ public final class KeptResults<T> {
     }
 
     private record Result<T>(Object of, T made, Trace trace) {
+    }
+
+    /** How one result is written down. */
+    public interface Form<T> {
+        void write(T made, ResultWriter out);
+
+        /** Empty for one that can no longer be read: it is made again. */
+        Optional<T> read(ResultReader in);
+    }
+
+    /**
+     * The results of the last round, for another process.
+     *
+     * @param of what all these results are made of besides the base
+     */
+    public byte[] bytes(Object of, Form<T> form) {
+        ResultWriter out = new ResultWriter();
+        Last<T> now = last;
+        out.text(of.toString());
+        out.number(now.state().isPresent() ? 1 : 0);
+        now.state().ifPresent(state -> state.write(out));
+        out.number(now.results().size());
+        now.results().forEach((name, result) -> {
+            out.text(name);
+            result.trace().write(out);
+            form.write(result.made(), out);
+        });
+        return out.bytes();
+    }
+
+    /**
+     * Goes on where another process was, if it made its results of the same and the bytes are of the form that
+     * this program writes; otherwise nothing is known.
+     *
+     * @param of what results are made of besides the base
+     */
+    public void goOn(byte[] bytes, Object of, Form<T> form) {
+        last = new Last<>(Optional.empty(), Map.of());
+        try {
+            ResultReader in = new ResultReader(bytes);
+            if (!in.text().equals(of.toString())) {
+                return;
+            }
+            Optional<BaseState> state = in.number() == 1 ? Optional.of(BaseState.read(in)) : Optional.empty();
+            Map<String, Result<T>> results = new HashMap<>();
+            for (int left = in.count(); left > 0; left--) {
+                String name = in.text();
+                Trace trace = Trace.read(in);
+                form.read(in).ifPresent(made -> results.put(name, new Result<>(of, made, trace)));
+            }
+            last = new Last<>(state, results);
+        } catch (BufferUnderflowException | IllegalArgumentException otherForm) {
+            return;
+        }
     }
 
     /**

@@ -10,6 +10,9 @@ import java.util.Set;
  * or which ids there are; or all of it.
  */
 final class Trace {
+    private static final int NAMES = 1;
+    private static final int ALL = 2;
+
     private final Map<String, Reads> parts = new HashMap<>();
 
     /** Of one part. */
@@ -45,5 +48,26 @@ final class Trace {
                     || (reads.all || reads.names) && changes.areNames(part.getKey())
                     || changed.stream().anyMatch(reads.ids::contains);
         });
+    }
+
+    synchronized void write(ResultWriter out) {
+        out.number(parts.size());
+        parts.forEach((part, reads) -> {
+            out.text(part);
+            out.number((reads.names ? NAMES : 0) + (reads.all ? ALL : 0));
+            out.texts(reads.ids);
+        });
+    }
+
+    static Trace read(ResultReader in) {
+        Trace trace = new Trace();
+        for (int left = in.count(); left > 0; left--) {
+            Reads reads = trace.of(in.text());
+            int how = in.number();
+            reads.names = (how & NAMES) != 0;
+            reads.all = (how & ALL) != 0;
+            reads.ids.addAll(in.texts());
+        }
+        return trace;
     }
 }

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -15,6 +16,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.fieldfold.content.BaseLoader;
 import org.fieldfold.content.InputFile;
 import org.fieldfold.content.KeptReadings;
 import org.fieldfold.content.LoadedBase;
@@ -119,5 +121,29 @@ class KeptFindingsTest {
         asked();
         Files.writeString(file, Files.readString(file).replace("# one\n# two\n", ""));
         asked();
+    }
+
+    /** What was written down is taken by a later process, but for another day, or when it is not whole. */
+    @Test
+    void anotherProcessGoesOn() throws IOException {
+        edit("pests/onion-thrips.yaml", "Slim splinter", "Killitol® splinter");
+        SortedMap<String, Integer> all = asked();
+        byte[] bytes = kept.bytes().orElseThrow();
+        edit("pests/onion-maggot.yaml", "common: onion maggot", "common: onion fly maggot");
+        LoadedBase loaded = BaseLoader.load(content);
+        assertTrue(asked(new KeptFindings(bytes), loaded, asOf) < 100);
+        int anew = all.values().stream().mapToInt(Integer::intValue).sum();
+        assertEquals(anew, asked(new KeptFindings(bytes), loaded, asOf.plusDays(1)));
+        for (int length : new int[] {0, 1, 30, bytes.length / 2, bytes.length - 1}) {
+            KeptFindings cut = new KeptFindings(Arrays.copyOf(bytes, length));
+            assertEquals(anew, asked(cut, loaded, asOf), "cut at " + length);
+        }
+    }
+
+    private static int asked(KeptFindings findings, LoadedBase loaded, LocalDate asOf) {
+        ContentBase base = loaded.base().orElseThrow();
+        assertEquals(Rulebook.check(base, asOf), findings.check(base, asOf, loaded.inputs().stream()
+                .collect(Collectors.toMap(InputFile::path, InputFile::sha256))));
+        return findings.asked().values().stream().mapToInt(Integer::intValue).sum();
     }
 }
