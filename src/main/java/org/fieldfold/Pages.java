@@ -27,6 +27,7 @@ import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.News;
 import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.output.OutputFolder;
+import org.fieldfold.prose.Ease;
 import org.fieldfold.report.FitReport;
 import org.fieldfold.report.FitRow;
 import org.fieldfold.report.Reading;
@@ -47,11 +48,11 @@ final class Pages {
         List<Reading> reading = new ArrayList<>();
         for (String language : tongues.languages()) {
             ContentBase said = tongues.in(language);
-            reading.add(PlainLanguage.of(said, language));
+            reading.add(PlainLanguage.of(said, language, counting(kept)));
             Phrases phrases = Phrases.in(language);
-            Calendars calendars = new Calendars(said);
+            Calendars calendars = tongues.calendars(language);
             pages.byPath.putAll(OfficeCalendars.in(said, calendars, phrases));
-            for (HandbookFile file : Handbook.write(said, phrases, News.of(changes), proof, kept)) {
+            for (HandbookFile file : Handbook.write(said, phrases, News.of(changes), proof, kept, calendars)) {
                 pages.byPath.put(file.path(), file.bytes());
             }
         }
@@ -63,11 +64,19 @@ final class Pages {
         pages.byPath.put("review/numbers.html", NumbersPage.write(base, proof));
         pages.byPath.put("review/reading.html", ReadingPage.write(base.edition().value(), reading, proof));
         pages.byPath.put("review/figures.html", FiguresPage.write(base, proof));
-        pages.byPath.put("review/weeks.html", CalendarReviewPage.write(base, proof));
+        pages.byPath.put("review/weeks.html", CalendarReviewPage.write(base, tongues.calendars(), proof));
         pages.byPath.put("data/entries.json", OpenData.of(base).getBytes(StandardCharsets.UTF_8));
         pages.byPath.put("data/schema.json", kept.bytes(kept.key("schema"),
                 () -> ContentSchema.ofBase().getBytes(StandardCharsets.UTF_8)));
         return pages;
+    }
+
+    private record Eases(List<Ease> each) {
+    }
+
+    private static PlainLanguage.Counting counting(Kept kept) {
+        return (texts, language, count) -> kept.value(kept.key("ease", language, texts), Eases.class,
+                () -> new Eases(count.get())).each();
     }
 
     void write(OutputFolder folder) throws IOException {

@@ -81,7 +81,8 @@ final class SetGuides {
             ContentBase said = tongues.in(language);
             rows.put(language, new FitRows(said));
             for (Optional<Units> units : OfficeCopies.units(base)) {
-                GuideWriter writer = new GuideWriter(said, Phrases.in(language).with(units), news);
+                GuideWriter writer = new GuideWriter(said, Phrases.in(language).with(units), news,
+                        tongues.calendars(language));
                 for (Placed<Guide> guide : said.guides().values()) {
                     papers(guide.value(), edition).forEach(paper -> PrintRun.of(said, guide, language, paper,
                             writer, proof, room).filter(run -> OfficeCopies.isPrinted(base, run))

@@ -3,6 +3,7 @@ package org.fieldfold;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.fieldfold.calendar.Calendars;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.translation.TranslatedBase;
 
@@ -10,14 +11,26 @@ import org.fieldfold.translation.TranslatedBase;
 final class Tongues {
     private final ContentBase base;
     private final Map<String, ContentBase> said = new ConcurrentHashMap<>();
+    private final Calendars calendars;
 
     Tongues(ContentBase base) {
         this.base = base;
+        this.calendars = new Calendars(base);
     }
 
     /** As it was written. */
     ContentBase base() {
         return base;
+    }
+
+    /** The calendars of the base as it was written. */
+    Calendars calendars() {
+        return calendars;
+    }
+
+    /** The calendars of the base in a language: a date is worked out once for all of them. */
+    Calendars calendars(String language) {
+        return calendars.of(in(language));
     }
 
     List<String> languages() {

@@ -2,13 +2,17 @@ package org.fieldfold.check;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.fieldfold.entry.Audience;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Guide;
@@ -32,10 +36,20 @@ public final class PlainLanguage {
     private final String language;
     private final Map<String, List<Facts.Written>> byFile = new LinkedHashMap<>();
     private final Map<String, List<Facts.Written>> gardenByFile = new LinkedHashMap<>();
+    private final Counting counting;
+    private final Map<String, Ease> counted = new HashMap<>();
+    private final Set<String> countedFiles = new HashSet<>();
 
-    private PlainLanguage(ContentBase base, String language) {
+    /** Counts texts, or knows from an earlier count what they come to. */
+    public interface Counting {
+        /** @param count counts them, in order */
+        List<Ease> of(List<String> texts, String language, Supplier<List<Ease>> count);
+    }
+
+    private PlainLanguage(ContentBase base, String language, Counting counting) {
         this.base = base;
         this.language = language;
+        this.counting = counting;
         Facts.texts(base, text -> {
             String file = record(text.span().file());
             List<Facts.Written> field = byFile.computeIfAbsent(file, none -> new ArrayList<>());
@@ -60,7 +74,12 @@ public final class PlainLanguage {
 
     /** @param base in that language, {@code en} or {@code es} */
     public static Reading of(ContentBase base, String language) {
-        PlainLanguage plain = new PlainLanguage(base, language);
+        return of(base, language, (texts, of, count) -> count.get());
+    }
+
+    /** The same; what is known of texts is not counted again. */
+    public static Reading of(ContentBase base, String language, Counting counting) {
+        PlainLanguage plain = new PlainLanguage(base, language, counting);
         return new Reading(language, plain.guides(), plain.texts());
     }
 
@@ -88,7 +107,24 @@ public final class PlainLanguage {
                 texts.addAll(known.getOrDefault(record(pest.spans().file()), List.of()));
             }
         }
+        count(guide.spans().file());
+        files.forEach(this::count);
         return texts;
+    }
+
+    /** The texts of a file together, and each once, however many guides have it. */
+    private void count(SourceFile of) {
+        String file = record(of);
+        if (countedFiles.add(file)) {
+            List<String> texts = Stream.of(byFile, gardenByFile)
+                    .flatMap(known -> known.getOrDefault(file, List.of()).stream())
+                    .map(Facts.Written::words).distinct().toList();
+            List<Ease> eases = counting.of(texts, language, () ->
+                    texts.stream().map(text -> Ease.of(text, language)).toList());
+            for (int i = 0; i < texts.size(); i++) {
+                counted.put(texts.get(i), eases.get(i));
+            }
+        }
     }
 
     private List<ReadingRow> texts() {
@@ -101,7 +137,7 @@ public final class PlainLanguage {
     }
 
     private Ease ease(Facts.Written text) {
-        return Ease.of(text.words(), language);
+        return Objects.requireNonNull(counted.get(text.words()), "texts are counted before they are judged");
     }
 
     private boolean isHard(Facts.Written text) {

@@ -25,14 +25,18 @@ public final class CalendarReviewPage {
     private final Calendars calendars;
     private final Markup out = new Markup();
 
-    private CalendarReviewPage(ContentBase base) {
+    private CalendarReviewPage(ContentBase base, Calendars calendars) {
         this.base = base;
-        this.calendars = new Calendars(base);
+        this.calendars = calendars;
     }
 
-    /** The page as a file, self-contained and without script. */
-    public static byte[] write(ContentBase base, boolean proof) {
-        CalendarReviewPage page = new CalendarReviewPage(base);
+    /**
+     * The page as a file, self-contained and without script.
+     *
+     * @param calendars of the base
+     */
+    public static byte[] write(ContentBase base, Calendars calendars, boolean proof) {
+        CalendarReviewPage page = new CalendarReviewPage(base, calendars);
         Edition edition = base.edition().value();
         ReviewHead.open(page.out, edition, "Dates of the calendar", "Every date is an estimate from the years "
                 + "of a station. One or two missing days in a row are filled on a straight line; a year with a "

@@ -55,21 +55,17 @@ final class Drawings {
      * Style rules that put each drawing that is shown behind its name, made of nothing but these drawings.
      */
     String style(Kept kept) {
-        List<Drawing> drawings = shown();
-        return kept.value(kept.key("style", drawings), Style.class, () -> new Style(style(drawings))).rules();
-    }
-
-    private record Style(String rules) {
-    }
-
-    private static String style(List<Drawing> drawings) {
         StringBuilder rules = new StringBuilder();
-        for (Drawing drawing : drawings) {
-            rules.append('.').append(drawing.name()).append("{aspect-ratio:").append(drawing.width())
-                    .append('/')
-                    .append(drawing.height()).append(";background-image:url(\"").append(drawing.data())
-                    .append("\")}\n");
-        }
+        shown().forEach(drawing -> rules.append(kept.value(drawing.key(kept, "style"), Rule.class,
+                () -> rule(drawing)).text()));
         return rules.toString();
+    }
+
+    private record Rule(String text) {
+    }
+
+    private static Rule rule(Drawing drawing) {
+        return new Rule("." + drawing.name() + "{aspect-ratio:" + drawing.width() + "/" + drawing.height()
+                + ";background-image:url(\"" + drawing.data() + "\")}\n");
     }
 }

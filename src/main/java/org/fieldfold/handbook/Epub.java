@@ -62,7 +62,7 @@ final class Epub {
         for (Drawing drawing : drawings.shown()) {
             String path = Folder.FIGURES + drawing.file();
             items.add(EpubPackage.Item.picture("f-" + drawing.name(), path));
-            files.add(new EpubZip.Item(INSIDE + path, kept.value(kept.key("epub", drawing.figure().bytes()),
+            files.add(new EpubZip.Item(INSIDE + path, kept.value(drawing.key(kept, "epub"),
                     EpubZip.Packed.class, () -> EpubZip.packed(drawing.figure().bytes()))));
         }
         files.add(file(SHEET, Sheet.read(SHEET) + Sheet.read("epub.css")));

@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import org.fieldfold.calendar.Calendars;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
 import org.fieldfold.kept.Kept;
@@ -58,14 +59,25 @@ public final class Handbook {
     /** The same; what an earlier build made of the same pages and drawings is taken from there. */
     public static List<HandbookFile> write(ContentBase content, Phrases phrases, News news, boolean proof,
             Kept kept) {
+        return write(content, phrases, news, proof, kept, new Calendars(content));
+    }
+
+    /**
+     * The same.
+     *
+     * @param dates that were worked out for this base, whatever their order in it
+     */
+    public static List<HandbookFile> write(ContentBase content, Phrases phrases, News news, boolean proof,
+            Kept kept, Calendars dates) {
         ContentBase base = Alphabet.of(phrases.language()).order(content);
-        Handbook handbook = new Handbook(new HandbookWriter(base, phrases, news).write(proof), phrases,
+        Calendars calendars = dates.of(base);
+        Handbook handbook = new Handbook(new HandbookWriter(base, phrases, news, calendars).write(proof), phrases,
                 base.edition().value().languages(), kept);
         HandbookFile oneFile = handbook.oneFile(base, new Drawings(base));
         HandbookFile epub = handbook.epub(new Drawings(base), base.edition().value());
         List<HandbookFile> files = new ArrayList<>(List.of(oneFile));
         List<HandbookFile> folder = handbook.folder(base, new Drawings(base), List.of(oneFile, epub));
-        CalendarDownloads.files(base, phrases).forEach((name, text) -> folder.add(text("handbook/"
+        CalendarDownloads.files(base, phrases, calendars).forEach((name, text) -> folder.add(text("handbook/"
                 + phrases.language() + "/" + name, text)));
         files.addAll(Offline.with(folder, handbook.book));
         files.add(epub);

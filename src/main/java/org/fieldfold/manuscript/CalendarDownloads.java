@@ -14,9 +14,12 @@ public final class CalendarDownloads {
     private CalendarDownloads() {
     }
 
-    /** By file name; the text of each. */
-    public static Map<String, String> files(ContentBase base, Phrases phrases) {
-        Calendars calendars = new Calendars(base);
+    /**
+     * By file name; the text of each.
+     *
+     * @param calendars of the base
+     */
+    public static Map<String, String> files(ContentBase base, Phrases phrases, Calendars calendars) {
         CalendarDownload writer = new CalendarDownload(base.edition().value(), phrases);
         Map<String, String> files = new LinkedHashMap<>();
         for (Place place : calendars.places()) {

@@ -29,13 +29,18 @@ public final class HandbookWriter {
     /** @param news since the last edition */
     /** Quantities stand there in both systems of units: who reads it is not known. */
     public HandbookWriter(ContentBase base, Phrases said, News news) {
+        this(base, said, news, new Calendars(base));
+    }
+
+    /** @param calendars of this base */
+    public HandbookWriter(ContentBase base, Phrases said, News news, Calendars calendars) {
         Phrases phrases = said.with(Optional.of(Units.BOTH));
         this.base = base;
         this.phrases = phrases;
         this.register = new Register(base, phrases);
         this.news = news;
         this.reader = new Reader(Audience.FIELD, List.of(), false, phrases);
-        this.calendars = new Calendars(base);
+        this.calendars = calendars;
     }
 
     /** Pages that belong together, of what they look up. */

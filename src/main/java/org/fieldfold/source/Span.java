@@ -33,7 +33,7 @@ public record Span(SourceFile file, int start, int end) implements Comparable<Sp
 
     @Override
     public int compareTo(Span other) {
-        int byFile = file.compareTo(other.file);
+        int byFile = file == other.file ? 0 : file.compareTo(other.file);
         return byFile != 0 ? byFile : start != other.start ? Integer.compare(start, other.start)
                 : Integer.compare(end, other.end);
     }

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import org.fieldfold.calendar.Calendars;
 import org.fieldfold.edition.Change;
 import org.fieldfold.edition.ChangeGroup;
 import org.fieldfold.edition.Comparison;
@@ -51,7 +52,8 @@ class NuCheckerTest {
         pages.add(new HandbookFile("review/reading.html", ReadingPage.write(edition, List.of(new Reading("en",
                 List.of(new ReadingRow("Potato", 3.2, true, "1 of 9")), List.of())), false)));
         pages.add(new HandbookFile("review/figures.html", FiguresPage.write(Shipped.BASE, true)));
-        pages.add(new HandbookFile("review/weeks.html", CalendarReviewPage.write(Shipped.BASE, true)));
+        pages.add(new HandbookFile("review/weeks.html", CalendarReviewPage.write(Shipped.BASE,
+                new Calendars(Shipped.BASE), true)));
         for (HandbookFile page : pages) {
             Path file = folder.resolve(page.path());
             Files.createDirectories(file.getParent());
