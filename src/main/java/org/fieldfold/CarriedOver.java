@@ -22,7 +22,8 @@ final class CarriedOver {
         Optional<Ledger> last = ledgers.before(base.edition().value().year());
         List<Placed<? extends Reviewed>> carried = base.reviewed().stream()
                 .filter(entry -> entry.value().carriedOver().orElse(false)).toList();
-        if (!carried.isEmpty()) {
+        boolean unread = last.isEmpty() && !ledgers.findings().isEmpty(); // an altered ledger is its own finding
+        if (!carried.isEmpty() && !unread) {
             Snapshot now = facts.get();
             for (Placed<? extends Reviewed> entry : carried) {
                 String id = entry.value().id();

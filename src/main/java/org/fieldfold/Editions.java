@@ -114,7 +114,13 @@ public final class Editions {
     }
 
     private static Ledger ledger(Compiler.Checked checked, int year) throws Refused {
-        return checked.ledgers().of(year).orElseThrow(() -> new Refused("expected the ledger of edition "
+        Optional<Ledger> ledger = checked.ledgers().of(year);
+        if (ledger.isEmpty() && Files.exists(checked.ledgers().file(year))) {
+            throw new Refused("expected the ledger of edition " + year + " as it was written, found that "
+                    + checked.ledgers().file(year) + " was changed since; take it from version control or from a copy "
+                    + "again");
+        }
+        return ledger.orElseThrow(() -> new Refused("expected the ledger of edition "
                 + year + ", found " + (checked.ledgers().byYear().isEmpty() ? "none at all"
                 : "those of " + checked.ledgers().byYear().keySet().stream().map(String::valueOf)
                         .collect(Collectors.joining(", ")))));

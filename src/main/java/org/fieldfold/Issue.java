@@ -44,15 +44,20 @@ public final class Issue {
     /**
      * Builds the edition and writes {@code issued/<year>.json}.
      *
+     * @param year that is meant; empty for the one of {@code edition.yaml}, whichever it is
      * @param today stands in the ledger as the day of issue
      * @throws Editions.Refused when it was issued already, its time is over, or entries are due and unsigned
      */
-    public static Issued edition(Compiler.Request request, LocalDate today,
+    public static Issued edition(Compiler.Request request, Optional<Integer> year, LocalDate today,
             Consumer<String> progress) throws IOException, Editions.Refused {
         progress.accept("reading " + request.content());
         Compiler.Checked checked = Compiler.check(request.content(), request.asOf());
         ContentBase base = Editions.base(checked);
         Edition edition = base.edition().value();
+        if (year.filter(meant -> meant != edition.year()).isPresent()) {
+            throw new Editions.Refused("expected " + edition.year() + ", the year of edition.yaml, found " + year.get()
+                    + (year.get() > edition.year() ? "; 'fieldfold edition open " + year.get() + "' opens it" : ""));
+        }
         Optional<Ledger> before = checked.ledgers().of(edition.year());
         if (before.isPresent() || Files.exists(checked.ledgers().file(edition.year()))) {
             throw new Editions.Refused("edition " + edition.year() + " was issued already"

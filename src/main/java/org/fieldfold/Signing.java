@@ -79,7 +79,7 @@ public final class Signing {
         Optional<LocalDate> last = edition.reReadAfter();
         if (last.filter(day -> !today.isAfter(day)).isPresent()) {
             throw new Editions.Refused("expected a day after " + last.get() + ", on which the last edition "
-                    + "was issued, found " + today);
+                    + "was issued, found " + today + "; look at the date of this machine");
         }
     }
 

@@ -180,7 +180,7 @@ class IncrementTest {
                 false);
         Compiler.Built before = Compiler.compile(request, step -> { });
         assertEquals(before.work().made(), Compiler.compile(request, step -> { }).work().taken());
-        Compiler.Built issued = Issue.edition(request, LocalDate.of(2027, 1, 14), step -> { }).built();
+        Compiler.Built issued = Issue.edition(request, Optional.empty(), LocalDate.of(2027, 1, 14), step -> { }).built();
         Compiler.Built again = Compiler.compile(request, step -> { });
         assertEquals(0, issued.work().taken());
         assertEquals(0, again.work().taken());

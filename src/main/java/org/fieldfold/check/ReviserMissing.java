@@ -20,7 +20,8 @@ final class ReviserMissing implements Rule {
             if (placed.value().reviser().isEmpty()) {
                 found.accept(Finding.error(placed.at("revised"), id(), "expected who re-read '"
                         + placed.value().id()
-                        + "', found nobody", "when the rest is right, re-read it; 'fieldfold sign " + placed.value().id()
+                        + "', found nobody", "when the rest is right, re-read it; 'fieldfold sign "
+                        + placed.value().id()
                         + " --by REVIEWER' then writes who and when"));
             }
         }

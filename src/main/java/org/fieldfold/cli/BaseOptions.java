@@ -12,7 +12,7 @@ final class BaseOptions {
     Path content;
 
     @Option(names = "--as-of", paramLabel = "DATE",
-            description = "what staleness is measured against, as in 2027-01-15 (default: the edition's "
+            description = "day against which staleness is measured, as in 2027-01-15 (default: the edition's "
                     + "planned issue date)")
     Optional<LocalDate> asOf = Optional.empty();
 }

@@ -3,12 +3,15 @@ package org.fieldfold.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.util.stream.Collectors;
 import org.fieldfold.Compiler;
 import org.fieldfold.Editions;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Spec;
 
 /** All commands under one name. */
@@ -45,6 +48,7 @@ final class CommandLineTool implements Runnable {
         line.setColorScheme(CommandLine.Help.defaultColorScheme(terminal.interactive() ? Ansi.ON : Ansi.OFF));
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setUsageHelpLongOptionsMaxWidth(28);
+        line.setParameterExceptionHandler((wrong, given) -> wrongUsage(wrong, terminal));
         line.setExecutionExceptionHandler((failure, command, parsed) -> {
             terminal.progressDone();
             if (failure instanceof IOException || failure instanceof UncheckedIOException) {
@@ -58,6 +62,41 @@ final class CommandLineTool implements Runnable {
             throw failure;
         });
         return line.execute(args);
+    }
+
+    /** What was expected and found, and where all of it stands; the whole help would push it out of sight. */
+    private static int wrongUsage(CommandLine.ParameterException wrong, Terminal terminal) {
+        CommandLine command = wrong.getCommandLine();
+        String name = command.getCommandSpec().qualifiedName();
+        terminal.err().println("fieldfold: " + usage(wrong, name));
+        terminal.err().println(command.getUsageMessage(Ansi.OFF).lines().takeWhile(line -> line.startsWith("Usage:")
+                || line.startsWith("    ")).collect(Collectors.joining("\n")) + "\n'" + name
+                + " --help' says what each means");
+        return command.getCommandSpec().exitCodeOnInvalidInput();
+    }
+
+    private static String usage(CommandLine.ParameterException wrong, String name) {
+        if (wrong instanceof CommandLine.UnmatchedArgumentException unmatched) {
+            String near = unmatched.getSuggestions().isEmpty() ? "" : "; did you mean '"
+                    + unmatched.getSuggestions().get(0) + "'?";
+            String found = unmatched.getUnmatched().get(0);
+            return "expected " + (found.startsWith("-") ? "an option of '" + name + "'"
+                    : wrong.getCommandLine().getSubcommands().isEmpty() ? "nothing more behind '" + name + "'"
+                    : "one of " + String.join(", ", wrong.getCommandLine().getSubcommands().keySet()))
+                    + ", found '" + found + "'" + near;
+        }
+        if (wrong instanceof CommandLine.MissingParameterException missing) {
+            return "expected " + missing.getMissing().stream().map(one -> one instanceof OptionSpec option
+                    ? option.longestName() + (option.arity().max() > 0 ? " " + option.paramLabel() : "")
+                    : one.paramLabel()).collect(Collectors.joining(" and ")) + " behind '" + name + "', found none";
+        }
+        if (wrong.getArgSpec() != null && wrong.getValue() != null) {
+            ArgSpec argument = wrong.getArgSpec();
+            String what = argument instanceof OptionSpec option ? " for " + option.longestName() : "";
+            return "expected " + argument.description()[0].replaceAll("( \\(default: |;).*", "") + what + ", found '"
+                    + wrong.getValue() + "'";
+        }
+        return wrong.getMessage();
     }
 
     private static String sentence(Exception failure) {

@@ -59,7 +59,8 @@ public record Draft(String path, String text) {
         }
         StringBuilder text = new StringBuilder("# yaml-language-server: $schema=../.schema/" + file.schema()
                 + ".json\n"
-                + (brief ? "# Fill in what is empty. There are more keys: 'fieldfold draft' without --short shows them.\n"
+                + (brief ? "# Fill in what is empty. There are more keys: 'fieldfold draft' without --short shows "
+                + "them.\n"
                 : "# Fill in what is empty; take the # from a line that you need, and delete the others.\n"));
         fields(file.shape(), "", brief ? Which.NEEDED : Which.ALL, text);
         if (file.shape().keys().contains("reviser")) {

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.fieldfold.report.Csv;
 import org.fieldfold.report.CsvReading;
 
@@ -19,10 +20,15 @@ import org.fieldfold.report.CsvReading;
  * change and what of it was refused, with row and column.
  */
 final class ImportedRows {
+    /** Numbers of rows that are named one by one. */
+    private static final int FEW = 5;
+
     private final CsvReading csv;
     private final Map<String, Integer> columns = new LinkedHashMap<>();
     private final List<String> changes = new ArrayList<>();
     private final List<String> refusals = new ArrayList<>();
+    /** What was refused of rows, with their numbers. */
+    private final Map<String, List<Integer>> ofRows = new LinkedHashMap<>();
 
     /** What is done with a row that is known. */
     interface Taken<R> {
@@ -42,12 +48,20 @@ final class ImportedRows {
             return;
         }
         List<String> names = csv.rows().get(0).cells();
+        Map<Integer, String> strange = new LinkedHashMap<>();
         for (int i = 0; i < names.size(); i++) {
             String name = names.get(i).strip();
-            if (!name.isEmpty() && (!known.contains(name) || columns.putIfAbsent(name, i) != null)) {
-                refusals.add("row 1, column " + (i + 1) + ": expected each of " + String.join(", ", known)
-                        + " at most once, found '" + name + "'");
+            if (!name.isEmpty() && !known.contains(name)) {
+                strange.put(i + 1, "'" + name + "'");
+            } else if (!name.isEmpty() && columns.putIfAbsent(name, i) != null) {
+                refusals.add("row 1, column " + (i + 1) + ": expected the column '" + name + "' once, found it again");
             }
+        }
+        if (!strange.isEmpty()) {
+            refusals.add("row 1, column " + strange.keySet().stream().map(String::valueOf)
+                    .collect(Collectors.joining(", ")) + ": expected the columns " + String.join(", ", known)
+                    + " and no other, found " + String.join(", ", strange.values()) + "; take "
+                    + (strange.size() == 1 ? "it out" : "them out, if it is the right table"));
         }
         needed.stream().filter(name -> !columns.containsKey(name)).forEach(name ->
                 refusals.add("row 1: expected the column '" + name + "', found none"));
@@ -100,7 +114,16 @@ final class ImportedRows {
     }
 
     private void refuse(CsvReading.Row line, String why) {
-        refusals.add("row " + line.line() + ", " + why);
+        ofRows.computeIfAbsent(why, none -> new ArrayList<>()).add(line.line());
+    }
+
+    /** The same of several rows is said once, as of a column of dates that a spreadsheet has written its own way. */
+    private static String said(String why, List<Integer> rows) {
+        if (rows.size() == 1) {
+            return "row " + rows.get(0) + ", " + why;
+        }
+        String first = rows.stream().limit(FEW).map(String::valueOf).collect(Collectors.joining(", "));
+        return "rows " + first + (rows.size() > FEW ? " and " + (rows.size() - FEW) + " more" : "") + ", " + why;
     }
 
     void change(CsvReading.Row line, String what) {
@@ -109,6 +132,7 @@ final class ImportedRows {
 
     /** @param files what would change, which nothing does where something was refused */
     TableEdits edits(SortedMap<String, byte[]> files) {
+        ofRows.forEach((why, rows) -> refusals.add(said(why, rows)));
         return new TableEdits(changes, refusals, refusals.isEmpty() ? files : new TreeMap<>());
     }
 }

@@ -20,6 +20,9 @@ import org.fieldfold.source.Span;
 
 /** Brings a table back from a spreadsheet: what differs goes into the files, what is not understood does not. */
 final class TableImport {
+    /** From so many ids on they are not listed. */
+    private static final int MANY = 20;
+
     private final Table table;
     private final ImportedRows rows;
     private final boolean decimalCommas;
@@ -119,11 +122,14 @@ final class TableImport {
                 ? ScalarReading.word(words, scalar)
                 : ScalarReading.read((Shape.Plain) field.shape(), scalar, field.range());
         if (reading.finding().isPresent()) {
-            return reading.finding().map(finding -> finding.message());
+            return reading.finding().map(finding -> finding.message() + (field.shape() == Shape.Plain.DATE
+                    ? "; let the spreadsheet show the column as year-month-day" : ""));
         }
         Collection<String> ids = references(row, column.name());
         return ids.isEmpty() || ids.contains(value) ? Optional.empty()
-                : Optional.of("expected one of " + String.join(", ", ids) + ", found '" + value + "'");
+                : Optional.of("expected " + (ids.size() > MANY ? "the id of a " + column.name() + " of the base"
+                        : "one of " + String.join(", ", ids)) + ", found '" + value + "'"
+                        + Nearest.to(value, ids).map(near -> "; did you mean '" + near + "'?").orElse(""));
     }
 
     private Collection<String> references(TableRow row, String column) {

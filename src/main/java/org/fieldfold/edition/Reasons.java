@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -84,8 +86,8 @@ final class Reasons {
         Reviewed entry = placed.value();
         List<Job.Why> why = new ArrayList<>();
         findings.getOrDefault(entry.id(), List.of()).forEach(finding -> finding(finding, why));
-        materials(entry).forEach(id -> label(id).ifPresent(detail ->
-                why.add(new Job.Why(WorkReason.LABEL, detail))));
+        labels(entry).forEach((day, names) -> why.add(new Job.Why(WorkReason.LABEL, String.join(", ", names)
+                + ", last on " + day)));
         sources(entry).forEach(id -> superseded(id).ifPresent(detail ->
                 why.add(new Job.Why(WorkReason.SUPERSEDED, detail))));
         base.offices().values().forEach(office -> office.value().requests().stream()
@@ -96,9 +98,13 @@ final class Reasons {
             why.add(new Job.Why(WorkReason.CHANGED, "signed " + entry.revised().map(LocalDate::toString)
                     .orElse("on no day") + entry.reviser().map(by -> " by " + by).orElse("")));
         }
-        SignedWith.changes(entry, base, last).forEach(detail ->
-                why.add(new Job.Why(WorkReason.BENEATH, detail + ", signed "
-                        + entry.revised().map(LocalDate::toString).orElse("on no day"))));
+        if (Due.isOfAge(entry, edition)) {
+            last.ifPresent(ledger -> SignedWith.since(entry, base, ledger).forEach(detail -> why.add(
+                    new Job.Why(WorkReason.BENEATH, detail + ", since edition " + ledger.year()))));
+        } else {
+            SignedWith.changes(entry, base, last).forEach(detail -> why.add(new Job.Why(WorkReason.BENEATH, detail
+                    + ", since it was signed on " + entry.revised().map(LocalDate::toString).orElse("no day"))));
+        }
         if (entry instanceof PestEntry pest) {
             moves.of(pest).forEach(detail -> why.add(new Job.Why(WorkReason.MOVED, detail)));
         }
@@ -122,11 +128,14 @@ final class Reasons {
         }
     }
 
-    /** Materials whose labels nobody looked at since the last edition. */
-    private Optional<String> label(String material) {
-        return Optional.ofNullable(base.materials().get(material)).map(Placed::value)
-                .filter(this::isUnchecked).map(known -> known.name() + ", last on "
-                        + known.labelChecked().map(LocalDate::toString).orElse("no day"));
+    /** Materials whose labels nobody looked at since the last edition, by the day on which somebody did. */
+    private SortedMap<String, List<String>> labels(Reviewed entry) {
+        SortedMap<String, List<String>> byDay = new TreeMap<>();
+        materials(entry).stream().flatMap(id -> Optional.ofNullable(base.materials().get(id)).stream())
+                .map(Placed::value).filter(this::isUnchecked).forEach(known -> byDay.computeIfAbsent(
+                        known.labelChecked().map(LocalDate::toString).orElse("no day"), none -> new ArrayList<>())
+                        .add(known.name()));
+        return byDay;
     }
 
     private boolean isUnchecked(ActiveIngredient material) {

@@ -6,7 +6,7 @@ import java.util.Locale;
 public enum WorkReason {
     ERROR("an error stands"),
     CHANGED("changed since signed"),
-    BENEATH("what stands with it changed since signed"),
+    BENEATH("a material, price or drawing changed"),
     SHORT("left short by a material"),
     LABEL("label not checked this winter"),
     MOVED("price moved the threshold"),

@@ -97,7 +97,8 @@ public record Worklist(int year, int entries, int unsigned, int byHand, List<Str
 
     private static String reasons(Job job) {
         StringBuilder out = new StringBuilder();
-        job.reasons().forEach(why -> out.append("      ").append(why.sentence()).append('\n'));
+        job.reasons().forEach(why -> out.append("      ").append(why.reason() == WorkReason.AGE
+                ? why.reason().words() : why.sentence()).append('\n'));
         return out.toString();
     }
 

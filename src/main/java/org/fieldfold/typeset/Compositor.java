@@ -189,7 +189,8 @@ final class Compositor {
         int panel = spread.frames().get(spread.frames().size() - 1).reading();
         int characters = (int) (lines * spread.stick().measure() / (0.46 * model.size()));
         return Finding.error(over.origin(), SetGuide.OVER, "expected \"" + section + "\" to end on panel "
-                + panel + " of guide '" + manuscript.id() + "', found " + lines + (lines == 1 ? " line" : " lines") + " over at "
+                + panel + " of guide '" + manuscript.id() + "', found "
+                + lines + (lines == 1 ? " line" : " lines") + " over at "
                 + number(model.size()) + " pt, with every text in its short form",
                 "shorten the texts of this panel by about " + (characters + 9) / 10 * 10
                 + " characters, list fewer entries in the guide, or take a fold scheme with more panels");

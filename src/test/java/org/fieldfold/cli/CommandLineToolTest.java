@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.ObjectMapper;
 
@@ -150,6 +151,21 @@ class CommandLineToolTest {
         assertFalse(run.err().contains("\tat "), run.err());
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        chekc                | expected one of check, compile, | found 'chekc'; did you mean 'check'?
+        check --nonsense     | expected an option of 'fieldfold check' | found '--nonsense'
+        check --format=pdf   | expected text, json, sarif or junit for --format | found 'pdf'
+        check --as-of soon   | expected day against which | as in 2027-01-15 for --as-of, found 'soon'
+        worklist more        | expected nothing more behind 'fieldfold worklist' | found 'more'
+        sign leek-moth       | expected --by REVIEWER behind 'fieldfold sign' | found none
+        table import foo x   | expected thresholds, materials, monitoring or translations | found 'foo'
+        """)
+    void wrongUsageSaysWhatWasExpectedAndFound(String line, String expected, String found) {
+        String said = run(line.split(" ")).err().lines().findFirst().orElse("");
+        assertTrue(said.startsWith("fieldfold: " + expected) && said.contains(found), said);
+    }
+
     @Test
     void explainPrintsThePageOfEveryRule() {
         Compiler.rules().keySet().forEach(rule -> {
@@ -217,7 +233,8 @@ class CommandLineToolTest {
         assertEquals(1, draft.status());
         assertFalse(draft.out().contains("potato-beetle.yaml:"), draft.out());
         assertTrue(draft.out().endsWith("\nin other files: 1 error, 0 warnings, 0 notes\n"), draft.out());
-        assertTrue(draft.out().contains("times [empty-value]\n    line 6  common:  expected a text, found nothing\n"),
+        assertTrue(draft.out().contains("times [empty-value]\n    "
+                + "line 6  common:  expected a text, found nothing\n"),
                 draft.out());
         Desk.Run sound = run("check", "guides/potato.yaml", "--content", base);
         assertEquals(0, sound.status(), "another file's errors are another's: " + sound.out());

@@ -72,6 +72,9 @@ class EditionCommandsTest {
     @Test
     void anIssuedYearIsNeverIssuedAgain() {
         assertEquals(0, issue().status());
+        Desk.Run other = run("edition", "issue", "2028", "--out=" + folder.resolve("out"));
+        assertEquals(1, other.status());
+        assertTrue(other.err().contains("expected 2027, the year of edition.yaml, found 2028"), other.err());
         Desk.Run again = issue();
         assertEquals(1, again.status());
         assertTrue(again.err().contains("was issued already on 2027-01-14"), again.err());
@@ -101,6 +104,10 @@ class EditionCommandsTest {
         assertEquals(1, check.status());
         assertTrue(check.out().contains("content/issued/2027.json:1:1: error: expected a ledger as it was "
                 + "written on 2027-01-12, found that it was changed since"), check.out());
+        Desk.Run compare = run("edition", "compare", "2027");
+        assertEquals(1, compare.status());
+        assertTrue(compare.err().contains("expected the ledger of edition 2027 as it was written, found that "),
+                compare.err());
         edit("issued/2027.json", "{", "");
         assertTrue(run("check").out().contains("[ledger-altered]"));
     }
@@ -246,7 +253,7 @@ class EditionCommandsTest {
                 + "release for figure 'squash-beetle-adult', found none"), run.out());
         assertTrue(run.out().startsWith("edition 2028: 0 of 7 entries signed, 7 still to be signed\n\n"
                 + "rowan (7)\n  potato-beetle  [to sign]  last read 2026-12-01\n      label not checked this winter: "
-                + "acetamiprid, last on 2026-11-10\n"), run.out());
+                + "acetamiprid, bifenthrin, spinosad, last on 2026-11-10\n"), run.out());
         assertTrue(run.out().contains("      source superseded: "), run.out());
         assertTrue(run.out().contains("      asked for by an office: "), run.out());
         assertTrue(run.out().indexOf("ground-beetle  [to sign]") < run.out().indexOf("clean-up  [to sign]"),

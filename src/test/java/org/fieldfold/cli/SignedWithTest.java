@@ -77,8 +77,8 @@ class SignedWithTest {
     void aWaitingTimeThatChangedMakesItsEntriesDueAndNoOther() throws IOException {
         edit("active-ingredients.yaml", "phi-days: {from: 7, to: 7}", "phi-days: {from: 14, to: 14}");
         assertEquals(List.of("potato-beetle"), due());
-        assertTrue(run("worklist").out().contains("      what stands with it changed since signed: acetamiprid, signed "
-                + "2026-12-20\n"), run("worklist").out());
+        assertTrue(run("worklist").out().contains("      a material, price or drawing changed: acetamiprid, since it was "
+                + "signed on 2026-12-20\n"), run("worklist").out());
         Desk.Run refused = issue();
         assertEquals(1, refused.status());
         assertTrue(refused.err().contains("found 1 due: potato-beetle (acetamiprid changed since it was signed)"),
@@ -95,8 +95,8 @@ class SignedWithTest {
         today = LocalDate.of(2027, 12, 3);
         assertEquals(0, sign(ALL).status());
         edit("active-ingredients.yaml", "phi-days: {from: 7, to: 7}", "phi-days: {from: 14, to: 14}");
-        assertTrue(run("worklist").out().contains("what stands with it changed since signed: acetamiprid: pre-harvest "
-                + "interval 7 -> 14 days, signed 2027-12-03\n"), run("worklist").out());
+        assertTrue(run("worklist").out().contains("a material, price or drawing changed: acetamiprid: pre-harvest "
+                + "interval 7 -> 14 days, since it was signed on 2027-12-03\n"), run("worklist").out());
         Desk.Run untrue = sign("potato-beetle", "--carried-over");
         assertEquals(1, untrue.status());
         assertTrue(untrue.err().contains("expected 'potato-beetle' unchanged since edition 2027, found acetamiprid: "

@@ -99,7 +99,7 @@ class WinterTest {
         Desk.Run worklist = run("worklist");
         assertTrue(worklist.out().startsWith("edition 2028: 0 of " + entries.size() + " entries signed"),
                 worklist.out().lines().findFirst().orElse(""));
-        assertTrue(worklist.out().contains("label not checked this winter: abamectin, last on "),
+        assertTrue(worklist.out().contains("label not checked this winter: abamectin, insecticidal soap, "),
                 worklist.out());
 
         // a threshold with its source, a caution, a look, and words

@@ -81,7 +81,8 @@ class TablesTest {
         value  | 3,5,1      | expected a number
         metric | per-leaf   | expected one of count-per-sample
         crop   | oniom      | expected one of apple
-        source | nobody     | expected one of
+        source | nobody     | expected the id of a source of the base, found 'nobody'
+        source | cornell-onion-thirps | expected the id of a source of the base, found 'cornell-onion-thirps'; did you mean 'cornell-onion-thrips'?
         metric | ''         | expected a value, found none
         days   | 2027-01-01 | expected a whole number
         monitoring | bedx   | expected one of leaves, bed, found 'bedx'
@@ -99,6 +100,16 @@ class TablesTest {
         assertTrue(edits.files().isEmpty());
     }
 
+    /** A spreadsheet may write a whole column its own way: that is said once, with the rows. */
+    @Test
+    void theSameMistakeInManyRowsIsSaidOnce() throws Exception {
+        StringBuilder table = new StringBuilder("id,label-checked\n");
+        BASE.materials().keySet().stream().limit(7).forEach(id -> table.append(id).append(",20.11.2027\n"));
+        assertEquals(List.of("rows 2, 3, 4, 5, 6 and 2 more, column label-checked: expected a date as in 2026-11-30, "
+                + "found '20.11.2027'; let the spreadsheet show the column as year-month-day"),
+                edits(TableKind.MATERIALS, table.toString()).refusals());
+    }
+
     @Test
     void strangeTablesAreRefused() throws Exception {
         assertEquals(List.of("expected a first row of column names, found an empty table"),
@@ -106,7 +117,12 @@ class TablesTest {
         assertEquals(List.of("row 1: expected the column 'id', found none"),
                 edits(TableKind.MATERIALS, "name\nspinosad\n").refusals());
         assertTrue(edits(TableKind.MATERIALS, "id,rate\nspinosad,3\n").refusals().get(0)
-                .startsWith("row 1, column 2: expected each of id, name, "));
+                .startsWith("row 1, column 2: expected the columns id, name, "));
+        String extra = edits(TableKind.MATERIALS, "id,rate,name,sold by\nspinosad,3,spinosad,x\n").refusals().get(0);
+        assertTrue(extra.startsWith("row 1, column 2, 4: expected the columns id, ") && extra.endsWith(" and no other, "
+                + "found 'rate', 'sold by'; take them out, if it is the right table"), extra);
+        assertEquals(List.of("row 1, column 3: expected the column 'name' once, found it again"),
+                edits(TableKind.MATERIALS, "id,name,name\nspinosad,spinosad,x\n").refusals());
         assertEquals(List.of("row 3, expected each of the materials once, found 'spinosad' again"),
                 edits(TableKind.MATERIALS, "id,name\nspinosad,spinosad\nspinosad,spinosad\n").refusals());
         assertTrue(edits(TableKind.MATERIALS, "id,name\nspinosat,x\n").refusals().get(0)

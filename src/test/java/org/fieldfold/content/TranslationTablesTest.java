@@ -104,8 +104,8 @@ class TranslationTablesTest {
                 refusal(row + "\"a <b>word</b>\",current"));
         assertEquals("row 3, expected each text once, found 'pests/onion-thrips: names/common' again",
                 refusal(row + "trips de la cebolla,current\n" + row + "trips,current"));
-        assertEquals(List.of("row 1, column 1: expected each of file, path, base text, translation, state at "
-                + "most once, found 'id'", "row 1: expected the column 'file', found none"),
+        assertEquals(List.of("row 1, column 1: expected the columns file, path, base text, translation, "
+                + "state and no other, found 'id'; take it out", "row 1: expected the column 'file', found none"),
                 edits("id,path,base text,translation\n").refusals());
         assertTrue(assertThrows(EditRefused.class, () -> Tables.translations(CONTENT, BASE, "fr")).getMessage()
                 .contains("one of es, found 'fr'; 'fieldfold draft translation fr' begins one"));

@@ -131,7 +131,8 @@ class SetterTest {
         Finding finding = set.findings().get(0);
         assertEquals("does-not-fit", finding.rule());
         assertEquals(second.origin(), finding.span());
-        assertTrue(finding.message().matches("expected \"Entry\" to end on panel 1 of guide '[a-z-]+', found [0-9]+ lines over "
+        assertTrue(finding.message().matches("expected \"Entry\" to end on panel 1 of guide '[a-z-]+', found "
+                + "[0-9]+ lines over "
                 + "at 7.5 pt, with every text in its short form"), finding.message());
         assertEquals(7.5, set.typeSize());
         PanelCheck.check(TYPE, frames, set);
