@@ -186,7 +186,8 @@ final class PackRoom {
         List<Handout> handouts = new ArrayList<>();
         for (Placed<Guide> guide : own.base().guides().values()) {
             List<PrintRun> printed = runs.stream().filter(run -> run.guide().equals(guide.value().id())
-                    && run.isFor(office)).toList();
+                    && run.isFor(office)).sorted(Comparator.comparing(run ->
+                    office.languages().indexOf(run.language()))).toList();
             if (!printed.isEmpty()) {
                 handouts.add(handout(own.base(), guide.value(), id, printed, files));
             }

@@ -15,6 +15,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.zip.ZipInputStream;
 import org.fieldfold.report.Sha256;
@@ -68,6 +69,7 @@ class PacksTest {
                 && name.contains("large-print")),
                 one.keySet().toString());
         assertTrue(one.containsKey("northmoor/print-me-first.a4.pdf"), one.keySet().toString());
+        assertEveryWayLeadsToAFile(offices.resolve("tarnfield"));
         assertTheZipHoldsTheFolder(whole.folder().get().resolve("lowbridge"));
         assertNoErrorOnThePages(whole.folder().get());
 
@@ -121,6 +123,15 @@ class PacksTest {
         beside.remove("lowbridge-2027.zip");
         beside.remove(MadeFrom.NAME);
         assertEquals(beside, packed);
+    }
+
+    /** Opened from a folder, without any network. */
+    private static void assertEveryWayLeadsToAFile(Path office) throws IOException {
+        String page = Files.readString(office.resolve("index.html"));
+        List<String> ways = Pattern.compile("(?:href|src)=\"([^\"#]+)\"").matcher(page).results()
+                .map(way -> way.group(1)).toList();
+        assertTrue(ways.size() > 40, ways.toString());
+        ways.forEach(way -> assertTrue(way.matches("[a-z0-9.-]+") && Files.exists(office.resolve(way)), way));
     }
 
     /** The Nu HTML checker, as a process of its own. */

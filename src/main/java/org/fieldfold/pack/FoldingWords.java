@@ -33,7 +33,7 @@ final class FoldingWords {
      * lays it the right way up. So it is with the back of a sheet that the printer turned like a sheet on a
      * block.
      */
-    static boolean isHeadOver(Imposition sheet) {
+    private static boolean isHeadOver(Imposition sheet) {
         boolean likeALeaf = sheet.flip() == FlipEdge.SHORT == sheet.sheetHeight() < sheet.sheetWidth();
         return up(sheet) == Side.BACK && !likeALeaf;
     }

@@ -24,23 +24,21 @@ final class SheetSketch {
     private final Markup out;
     private final Imposition sheet;
     private final Side side;
-    private final boolean headOver;
 
-    private SheetSketch(Markup out, Imposition sheet, Side side, boolean headOver) {
+    private SheetSketch(Markup out, Imposition sheet, Side side) {
         this.out = out;
         this.sheet = sheet;
         this.side = side;
-        this.headOver = headOver;
     }
 
     /** @param title what stands on the cover, for those who hear the page */
     static void write(Markup out, Imposition sheet, Side side, String title, Miniature miniature, PackWords words) {
-        new SheetSketch(out, sheet, side, false).whole(title, miniature, words);
+        new SheetSketch(out, sheet, side).whole(title, miniature, words);
     }
 
-    /** The page that lies up when folding begins, as the folder sees it, with the numbers of its marks. */
+    /** The page that lies up when folding begins, its own words the right way up, with the numbers of its marks. */
     static void folding(Markup out, Imposition sheet, String name) {
-        new SheetSketch(out, sheet, FoldingWords.up(sheet), FoldingWords.isHeadOver(sheet)).marks(name);
+        new SheetSketch(out, sheet, FoldingWords.up(sheet)).marks(name);
     }
 
     private void whole(String title, Miniature miniature, PackWords words) {
@@ -60,9 +58,8 @@ final class SheetSketch {
         for (PanelSlot slot : sheet.on(side)) {
             boolean cover = slot.role() == PanelRole.COVER;
             if (cover) {
-                out.empty("rect", "class", "cover", "x", whole(turnedX(slot.x(), slot.width())), "y",
-                        whole(turnedY(slot.y(), slot.height())), "width", whole(slot.width()), "height",
-                        whole(slot.height()));
+                out.empty("rect", "class", "cover", "x", whole(slot.x()), "y", whole(slot.y()), "width",
+                        whole(slot.width()), "height", whole(slot.height()));
             }
             number(slot, cover ? "on-cover" : "number");
         }
@@ -70,21 +67,13 @@ final class SheetSketch {
         for (FoldLine fold : sheet.foldLines()) {
             if (fold.side() == side && fold.move() != FoldLine.Move.ALONG) {
                 boolean upright = fold.x1() == fold.x2();
-                double x = upright ? turnedX(fold.x1(), 0) : -MARKS / 2;
-                double y = upright ? -MARKS / 4 : turnedY(fold.y1(), 0) + MARKS / 4;
+                double x = upright ? fold.x1() : -MARKS / 2;
+                double y = upright ? -MARKS / 4 : fold.y1() + MARKS / 4;
                 out.element("text", Integer.toString(fold.step()), "class", "mark", "x", whole(x), "y", whole(y),
                         "font-size", whole(MARKS * 0.8), "text-anchor", "middle");
             }
         }
         out.close();
-    }
-
-    private double turnedX(double x, double width) {
-        return headOver ? sheet.sheetWidth() - x - width : x;
-    }
-
-    private double turnedY(double y, double height) {
-        return headOver ? sheet.sheetHeight() - y - height : y;
     }
 
     private void open(String name, String kind, double around) {
@@ -128,16 +117,15 @@ final class SheetSketch {
     }
 
     private void line(String kind, double x1, double y1, double x2, double y2) {
-        out.empty("line", "class", kind, "x1", whole(turnedX(x1, 0)), "y1", whole(turnedY(y1, 0)), "x2",
-                whole(turnedX(x2, 0)), "y2", whole(turnedY(y2, 0)));
+        out.empty("line", "class", kind, "x1", whole(x1), "y1", whole(y1), "x2", whole(x2), "y2", whole(y2));
     }
 
     private void number(PanelSlot slot, String kind) {
-        double x = turnedX(slot.x(), slot.width()) + slot.width() / 2;
-        double y = turnedY(slot.y(), slot.height()) + slot.height() / 2;
+        double x = slot.x() + slot.width() / 2;
+        double y = slot.y() + slot.height() / 2;
         double size = Math.min(slot.width(), slot.height()) * 0.5;
         out.open("g", "class", kind, "transform", "translate(" + whole(x) + " " + whole(y) + ") rotate("
-                + (slot.rotation() + (headOver ? 180 : 0)) % 360 + ")");
+                + slot.rotation() + ")");
         out.empty("rect", "class", "plate", "x", whole(-size * 0.35), "y", whole(-size * 0.45), "width",
                 whole(size * 0.7), "height", whole(size * 0.9));
         out.element("text", Integer.toString(slot.reading()), "font-size", whole(size), "text-anchor", "middle",

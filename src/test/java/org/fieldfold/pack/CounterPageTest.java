@@ -6,13 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.fieldfold.fold.FlipEdge;
 import org.fieldfold.fold.FoldException;
+import org.fieldfold.fold.FoldLine;
 import org.fieldfold.fold.FoldScheme;
 import org.fieldfold.fold.FoldSchemes;
 import org.fieldfold.fold.Imposition;
@@ -82,11 +85,27 @@ class CounterPageTest {
             }
             assertEquals(new TreeSet<>(all("<li>Mark (\\d+):", page)),
                     new TreeSet<>(all("<text class=\"mark\"[^>]*>(\\d+)<", page)), scheme.id() + " " + flip);
+            assertMarksStandWhereTheyArePrinted(scheme, flip, page);
             assertEquals(List.of("#fold-a"), all("href=\"(#[^\"]+)\"", page));
             assertEquals(1, all("id=\"(fold-a)\"", page).size());
             assertTrue(page.contains(scheme.oneSided() ? "letter · one side only · "
                     : "letter · both sides, " + (flip == FlipEdge.SHORT ? "short" : "long") + " edge · "), page);
         }
+    }
+
+    /** {@link FoldingWordsTest} folds by the marks of the printed page: the drawing has them where that page has. */
+    private static void assertMarksStandWhereTheyArePrinted(FoldScheme scheme, FlipEdge flip, String page) {
+        Imposition sheet = Imposition.of(scheme, Paper.LETTER, flip);
+        Map<String, Long> printed = new TreeMap<>();
+        sheet.foldLines().stream().filter(line -> line.side() == FoldingWords.up(sheet)
+                && line.move() != FoldLine.Move.ALONG && line.x1() == line.x2())
+                .forEach(line -> printed.put(String.valueOf(line.step()), Math.round(line.x1())));
+        Map<String, Long> drawn = new TreeMap<>();
+        Matcher mark = Pattern.compile("class=\"mark\" x=\"(\\d+)\"[^>]*>(\\d+)<").matcher(page);
+        while (mark.find()) {
+            drawn.put(mark.group(2), Long.parseLong(mark.group(1)));
+        }
+        assertEquals(printed, drawn, scheme.id() + " " + flip);
     }
 
     @Test
