@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import java.util.function.BiFunction;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.Station;
+import org.fieldfold.entry.Translation;
 import org.fieldfold.scouting.degreeday.TemperatureRecord;
 import org.fieldfold.scouting.degreeday.TemperatureUnit;
 import org.fieldfold.source.Finding;
@@ -32,6 +33,7 @@ import org.fieldfold.source.Spans;
 record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] bytes,
         Map<String, Placed<Object>> records, Map<String, Span> unread, List<TextReading.EntryLink> links,
         List<Finding> findings) {
+    private static final int CHARACTERS_OF_DAYS = 45;
 
     static FileReading read(ContentFile file) {
         return read(file, FileReading::of);
@@ -88,6 +90,30 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
     /** The bytes that are kept with a reading: those of an image. */
     static byte[] image(ContentFile file, byte[] bytes) {
         return file.kind().isImage() ? bytes : new byte[0];
+    }
+
+    /** The same with no more than so many findings, and without an image that cannot be used. */
+    FileReading first(int most) {
+        byte[] held = unread.isEmpty() ? bytes : new byte[0];
+        if (findings.size() <= most && held == bytes) {
+            return this;
+        }
+        List<Finding> few = new FewFindings(most);
+        few.addAll(findings);
+        return new FileReading(file, input, source, held, records, unread, links, few);
+    }
+
+    /** How many values it holds that take memory each. */
+    long values() {
+        // a day of weather takes a third of what a value does
+        return file.kind() == FileKind.WEATHER ? source.text().length() / CHARACTERS_OF_DAYS
+                : records.values().stream().mapToLong(placed -> placed.spans().byPath().size()
+                + (placed.value() instanceof Translation.Page page ? page.passages().size() : 0)).sum();
+    }
+
+    /** The same file, not read after all. */
+    FileReading refused(FormRule rule, String message, String hint) {
+        return unreadable(file, rule.at(start(file), message, hint));
     }
 
     private static FileReading unreadable(ContentFile file, Finding finding) {
