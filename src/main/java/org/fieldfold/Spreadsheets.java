@@ -46,7 +46,7 @@ public final class Spreadsheets {
             byte[] bytes = in.readNBytes(LARGEST + 1);
             if (bytes.length > LARGEST) {
                 throw new Editions.Refused("expected a table of at most " + (LARGEST >> 20) + " MiB, found more in "
-                        + file);
+                        + file + "; divide it into several, each with the first row");
             }
             return bytes;
         }

@@ -7,6 +7,8 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -107,6 +109,13 @@ final class ImportedRows {
     String cell(CsvReading.Row line, String column) {
         return columns.containsKey(column) ? Csv.meant(line.cells().get(columns.get(column))
                 .replace("\r\n", "\n").replace('\r', '\n')).strip() : "";
+    }
+
+    /** Why a cell cannot stand in a file, when there is something in it that no spreadsheet shows. */
+    static Optional<String> unseen(String value) {
+        OptionalInt at = UnseenCharacters.next(value, 0);
+        return at.isEmpty() ? Optional.empty() : Optional.of("expected text, found "
+                + UnseenCharacters.named(value.codePointAt(at.getAsInt())));
     }
 
     void refuse(CsvReading.Row line, String column, String why) {

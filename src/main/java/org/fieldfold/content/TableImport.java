@@ -9,7 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -110,10 +109,9 @@ final class TableImport {
             return field.presence() == Shape.Presence.REQUIRED ? Optional.of("expected a value, found none"
                     + (inside ? "; take both ends out in the file" : "")) : Optional.empty();
         }
-        OptionalInt unseen = UnseenCharacters.next(value, 0);
+        Optional<String> unseen = ImportedRows.unseen(value);
         if (unseen.isPresent()) {
-            return Optional.of("expected text, found " + UnseenCharacters.named(value.codePointAt(
-                    unseen.getAsInt())));
+            return unseen;
         }
         SourceFile source = new SourceFile(row.file(), value);
         YamlNode.Scalar scalar = new YamlNode.Scalar(value, YamlNode.Style.PLAIN,

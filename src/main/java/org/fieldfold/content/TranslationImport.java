@@ -99,6 +99,10 @@ final class TranslationImport {
         if (row.pair().text().oneLine() && value.indexOf('\n') >= 0) {
             return Optional.of("expected words on one line, found several lines");
         }
+        Optional<String> unseen = ImportedRows.unseen(value);
+        if (unseen.isPresent()) {
+            return unseen;
+        }
         List<Finding> findings = new ArrayList<>();
         YamlNode.Scalar scalar = new YamlNode.Scalar(value, YamlNode.Style.QUOTED,
                 new Span(new SourceFile(row.file(), value), 0, value.length()));

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -21,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Tables of the demo base, out and back in. */
 class TablesTest {
@@ -108,6 +110,20 @@ class TablesTest {
         assertEquals(List.of("rows 2, 3, 4, 5, 6 and 2 more, column label-checked: expected a date as in 2026-11-30, "
                 + "found '20.11.2027'; let the spreadsheet show the column as year-month-day"),
                 edits(TableKind.MATERIALS, table.toString()).refusals());
+    }
+
+    /** A spreadsheet shows none of them. */
+    @ParameterizedTest
+    @ValueSource(strings = {"\u202e", "\u200b", "\u0007", "\u00ad", "\ufeff", "\u2028", "\ufffe"})
+    void whatIsNotSeenDoesNotComeIn(String sign) throws Exception {
+        String csv = "id,bee-note\nspinosad,Spray" + sign + " at dusk.\n";
+        TableEdits edits = edits(TableKind.MATERIALS, csv);
+        assertEquals(List.of("row 2, column bee-note: expected text, found "
+                + UnseenCharacters.named(sign.codePointAt(0))), edits.refusals());
+        assertEquals(Map.of(), edits.files());
+        TableEdits without = edits(TableKind.MATERIALS, csv.replace(sign, ""));
+        assertEquals(List.of(), without.refusals());
+        assertEquals(1, without.files().size());
     }
 
     @Test

@@ -100,6 +100,10 @@ class TranslationTablesTest {
                 + "'pests/onion-thrips: names/comon'; export the table again",
                 refusal("pests/onion-thrips,names/comon,onion thrips,trips,current"));
         assertEquals("row 2, expected 5 cells, found 4", refusal(row + "trips"));
+        for (String sign : List.of("\u202e", "\u200b", "\u0007", "\u00ad", "\u2028", "\ufffe")) {
+            assertEquals("row 2, column translation: expected text, found " + UnseenCharacters.named(
+                    sign.codePointAt(0)), refusal(row + "trips" + sign + " de la cebolla,current"));
+        }
         assertTrue(refusal(row + "\"a <b>word</b>\",current").startsWith("row 2, column translation: expected "),
                 refusal(row + "\"a <b>word</b>\",current"));
         assertEquals("row 3, expected each text once, found 'pests/onion-thrips: names/common' again",
