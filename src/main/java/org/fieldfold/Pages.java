@@ -22,6 +22,7 @@ import org.fieldfold.handbook.HandbookFile;
 import org.fieldfold.handbook.NumbersPage;
 import org.fieldfold.handbook.ReadingPage;
 import org.fieldfold.handbook.ReviewPage;
+import org.fieldfold.handbook.ThresholdsPage;
 import org.fieldfold.handbook.WorklistPage;
 import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.News;
@@ -61,6 +62,7 @@ final class Pages {
         pages.byPath.put("review/changes.html", ChangesPage.write(base.edition().value(), changes, proof));
         pages.byPath.put("review/worklist.html", WorklistPage.write(base.edition().value(),
                 Worklist.of(base, findings, ledgers.before(base.edition().value().year())), proof));
+        pages.byPath.put("review/thresholds.html", ThresholdsPage.write(base, proof));
         pages.byPath.put("review/numbers.html", NumbersPage.write(base, proof));
         pages.byPath.put("review/reading.html", ReadingPage.write(base.edition().value(), reading, proof));
         pages.byPath.put("review/figures.html", FiguresPage.write(base, proof));

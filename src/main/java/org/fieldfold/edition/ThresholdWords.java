@@ -2,9 +2,11 @@ package org.fieldfold.edition;
 
 import java.util.List;
 import java.util.Optional;
+import org.fieldfold.entry.PestEntry;
+import org.fieldfold.entry.Threshold;
 
 /** Says at what count it pays to act: a number and what it is a number of. */
-final class ThresholdWords {
+public final class ThresholdWords {
     /** The keys that together are the count. */
     static final List<String> KEYS = List.of("metric", "value", "per", "days", "counted", "monitoring");
 
@@ -25,6 +27,15 @@ final class ThresholdWords {
     /** @param entry whose monitoring says what is looked at */
     ThresholdWords(Fact.Group entry) {
         this.entry = entry;
+    }
+
+    /** A threshold of an entry, as in {@code 3 thrips per leaf}. */
+    public static String of(PestEntry entry, Threshold threshold) {
+        return new ThresholdWords(facts(entry)).measure(facts(threshold)).whole();
+    }
+
+    private static Fact.Group facts(Record record) {
+        return FactForm.of(record).map(Fact.Group.class::cast).orElse(Fact.group());
     }
 
     Measure measure(Fact.Group threshold) {

@@ -3,10 +3,12 @@ package org.fieldfold.handbook;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.fieldfold.edition.Due;
 import org.fieldfold.entry.ContentBase;
@@ -16,6 +18,7 @@ import org.fieldfold.entry.Reviewed;
 import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.FindingPrinter;
+import org.fieldfold.source.Severity;
 
 /** What the specialist reads after a build: findings, how every panel fits, and which entries are due. */
 public final class ReviewPage {
@@ -39,9 +42,12 @@ public final class ReviewPage {
         ReviewPage page = new ReviewPage(base);
         page.out.open("main").line().open("article", "class", "page k-review").line();
         page.head(edition, findings, fit, proof);
-        page.findings(findings);
+        page.findings("findings", "To mend", findings.stream()
+                .filter(finding -> finding.severity() != Severity.INFO).toList());
         page.fit(fit);
         page.due(edition);
+        page.findings("notes", "To know", findings.stream()
+                .filter(finding -> finding.severity() == Severity.INFO).toList());
         page.out.close().close();
         return new Frame("en").inline("Review of edition " + edition.year(), Sheet.read("handbook.css")
                 + Sheet.read("review.css"), page.out.toString());
@@ -59,6 +65,7 @@ public final class ReviewPage {
         out.open("p").element("a", "What changed since the last edition", "href", "changes.html").text(" · ")
                 .element("a", "Worklist", "href", "worklist.html").text(" · ")
                 .element("a", "Plain language", "href", "reading.html").text(" · ")
+                .element("a", "Thresholds and their sources", "href", "thresholds.html").text(" · ")
                 .element("a", "Plans, samples and prices", "href", "numbers.html").text(" · ")
                 .element("a", "Figures and their release", "href", "figures.html").text(" · ")
                 .element("a", "Dates of the calendar", "href", "weeks.html").close().line();
@@ -76,11 +83,11 @@ public final class ReviewPage {
         out.element("dt", name).element("dd", words);
     }
 
-    private void findings(List<Finding> findings) {
-        part("findings", "Findings");
+    private void findings(String id, String name, List<Finding> findings) {
+        part(id, name);
         Map<String, List<Finding>> byFile = new LinkedHashMap<>();
         findings.stream().sorted().forEach(finding -> byFile.computeIfAbsent(finding.span().file().path(),
-                path -> new java.util.ArrayList<>()).add(finding));
+                path -> new ArrayList<>()).add(finding));
         if (byFile.isEmpty()) {
             out.element("p", "Nothing was found.");
         }
@@ -107,14 +114,44 @@ public final class ReviewPage {
         if (fit.isEmpty()) {
             out.element("p", "No foldout was set.");
         } else {
-            table("Fullest first in each guide", "Guide", "Paper", "Panel", "Section", "Filled", "Type",
-                    "Shortened");
-            fit.stream().sorted(Comparator.comparing(FitRow::guide).thenComparing(FitRow::paper)
-                    .thenComparing(Comparator.comparingDouble(FitRow::used).reversed())
-                    .thenComparing(FitRow::panel)).forEach(this::fitRow);
-            out.close().close();
+            List<FitRow> over = fit.stream().filter(row -> row.used() > 1).toList();
+            if (!over.isEmpty()) {
+                panels("Too full", over);
+            }
+            guides(fit);
+            out.open("details").element("summary", "All " + fit.size() + " panels");
+            panels("Fullest first in each guide", fit);
+            out.close();
         }
         out.close().line();
+    }
+
+    /** A line a foldout; large print and posters take what they need. */
+    private void guides(List<FitRow> fit) {
+        Map<String, List<FitRow>> foldouts = new TreeMap<>();
+        fit.stream().filter(row -> !row.paper().contains(",")).forEach(row -> foldouts.computeIfAbsent(row.guide()
+                + " " + row.paper(), none -> new ArrayList<>()).add(row));
+        table("Each foldout", "Guide", "Paper", "Panels", "Fullest", "Type", "Texts in their short form");
+        foldouts.values().forEach(rows -> {
+            FitRow fullest = rows.stream().max(Comparator.comparingDouble(FitRow::used)).orElseThrow();
+            out.open("tr", "class", fullest.used() > 1 ? "over" : "easy");
+            cell(fullest.guide());
+            cell(fullest.paper());
+            cell(String.valueOf(rows.stream().map(FitRow::panel).distinct().count()));
+            cell(fullest.section() + ", " + Math.round(fullest.used() * 100) + " %");
+            brief(decimal(fullest.typeSize()) + " pt");
+            cell(String.valueOf(rows.stream().mapToInt(FitRow::brief).sum()));
+            out.close().line();
+        });
+        out.close().close();
+    }
+
+    private void panels(String caption, List<FitRow> fit) {
+        table(caption, "Guide", "Paper", "Panel", "Section", "Filled", "Type", "Shortened");
+        fit.stream().sorted(Comparator.comparing(FitRow::guide).thenComparing(FitRow::paper)
+                .thenComparing(Comparator.comparingDouble(FitRow::used).reversed())
+                .thenComparing(FitRow::panel)).forEach(this::fitRow);
+        out.close().close();
     }
 
     private void fitRow(FitRow row) {
@@ -128,7 +165,7 @@ public final class ReviewPage {
                 + " lines at " + over.field()).orElse(row.used() > 1 ? " – too much" : ""))).open("meter", "min", "0",
                 "max", "1", "value", decimal(Math.min(1, row.used())), "aria-label", percent + " % filled")
                 .close().close();
-        cell(decimal(row.typeSize()) + " pt");
+        brief(decimal(row.typeSize()) + " pt");
         cell(row.brief() == 0 ? "–" : row.forms().stream().filter(FitRow.Form::brief)
                 .map(FitRow.Form::field).collect(Collectors.joining(", ")));
         out.close().line();
@@ -153,8 +190,8 @@ public final class ReviewPage {
                     out.open("tr", "class", due ? "over" : "easy");
                     cell(entry.value().id());
                     cell(entry.spans().file().path());
-                    cell(entry.value().revised().map(LocalDate::toString).orElse("never"));
-                    cell(entry.value().reviser().orElse("–"));
+                    brief(entry.value().revised().map(LocalDate::toString).orElse("never"));
+                    brief(entry.value().reviser().orElse("–"));
                     cell(due ? "due" : "–");
                     out.close().line();
                 });
@@ -171,6 +208,11 @@ public final class ReviewPage {
             out.element("th", column, "scope", "col");
         }
         out.close().close().open("tbody").line();
+    }
+
+    /** A cell that stays on its line. */
+    private void brief(String words) {
+        out.element("td", words, "class", "brief");
     }
 
     private void cell(String text) {

@@ -43,13 +43,13 @@ public final class WorklistPage {
         }
         out.close().close().open("tbody").line();
         for (Job job : jobs) {
-            out.open("tr", "class", job.unsigned() ? "over" : "easy").open("td").text(job.name()).empty("br")
+            out.open("tr", "class", job.unsigned() ? "tight" : "easy").open("td").text(job.name()).empty("br")
                     .element("span", job.file(), "class", "at").close();
-            out.element("td", job.lastRead().map(LocalDate::toString).orElse("never")).open("td");
+            out.element("td", job.lastRead().map(LocalDate::toString).orElse("never"), "class", "brief").open("td");
             out.open("ul");
             job.reasons().forEach(why -> out.element("li", why.sentence()));
             out.close().close();
-            out.element("td", job.unsigned() ? "re-read and sign" : "look").close().line();
+            out.element("td", job.unsigned() ? "re-read, sign" : "look", "class", "brief").close().line();
         }
         out.close().close().close().line();
     }

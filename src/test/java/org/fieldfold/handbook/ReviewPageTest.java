@@ -44,6 +44,27 @@ class ReviewPageTest {
     }
 
     @Test
+    void notesStandBehindAllThatIsToBeMended() {
+        Document page = Html.parse(new HandbookFile("review/index.html", page(false)));
+        List<String> parts = Html.classed(page, "part").stream().map(part -> part.getAttribute("id")).toList();
+        assertEquals(List.of("findings", "fit", "due", "notes"), parts);
+        Element notes = Html.classed(page, "part").get(3);
+        assertTrue(notes.getTextContent().contains("third rule-c"), notes.getTextContent());
+        assertEquals(1, Html.all(notes, "li").size());
+    }
+
+    /** A foldout is a line; the panels one by one are folded away, on paper too. */
+    @Test
+    void aFoldoutIsALineAndItsPanelsAreFoldedAway() {
+        Document page = Html.parse(new HandbookFile("review/index.html", page(false)));
+        Element foldouts = Html.all(page, "table").get(1);
+        assertTrue(foldouts.getTextContent().contains("onion-familyletter2onion-thrips, 104 %8.25 pt1"),
+                foldouts.getTextContent());
+        Element details = Html.all(page, "details").get(0);
+        assertEquals(2, Html.all(Html.all(details, "tbody").get(0), "tr").size());
+    }
+
+    @Test
     void putsTheFullestPanelFirstAndSaysThatItIsTooFull() {
         Document page = Html.parse(new HandbookFile("review/index.html", page(false)));
         Element first = Html.classed(page, "over").get(0);
