@@ -57,7 +57,7 @@ public final class CounterPage {
         }
         out.element("h1", words.say("need")).element("p", title);
         out.element("p", words.say("holds", facts.validUntil()), "class", "holds");
-        out.close().line();
+        out.close().line().open("main").line();
         how();
         Map<FoldScheme, String> schemes = schemes();
         out.open("ul", "class", "handouts").line();
@@ -65,7 +65,7 @@ public final class CounterPage {
         out.close().line();
         folding(schemes);
         desk();
-        out.open("footer");
+        out.close().line().open("footer");
         facts.notice().ifPresent(notice -> out.element("p", notice));
         out.element("p", words.say("label")).close().line().close().close().line();
         return "<!DOCTYPE html>\n" + out;

@@ -13,6 +13,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.fieldfold.fold.FlipEdge;
+import org.fieldfold.fold.FoldSchemes;
+import org.fieldfold.pack.SampleCounter;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -152,6 +155,17 @@ class AxeTest {
             found.addAll(judged("folder " + page, true));
         }
         assertEquals(List.of(), found);
+    }
+
+    @Test
+    void findsNothingOnThePageAtAnOfficesCounter() throws IOException {
+        for (String language : List.of("en", "es")) {
+            Path file = folder.resolve("counter." + language + ".html");
+            Files.writeString(file, SampleCounter.page(FoldSchemes.all().get(0), FlipEdge.SHORT, language));
+            phone.go(file, "");
+            assertTrue(phone.find(".handouts").isDisplayed());
+            assertEquals(List.of(), judged("counter " + language, false));
+        }
     }
 
     @Test

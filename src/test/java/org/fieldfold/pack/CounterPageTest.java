@@ -23,32 +23,12 @@ import org.fieldfold.fold.Paper;
 import org.fieldfold.typeset.Face;
 import org.fieldfold.typeset.Mark;
 import org.fieldfold.typeset.SetPanel;
-import org.fieldfold.typeset.TypeMetrics;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What a helper needs while somebody waits: the guide by crop or pest, paper, edge, fold, and whom to call. */
 class CounterPageTest {
-    private static final TypeMetrics HALF_AN_EM = new TypeMetrics() {
-        @Override
-        public double width(Face face, String text) {
-            return 500 * text.length();
-        }
-
-        @Override
-        public boolean has(Face face, int codePoint) {
-            return true;
-        }
-
-        @Override
-        public double capHeight(Face face) {
-            return 600;
-        }
-    };
-    private static final Desk DESK = new Desk("Weir <& Sons> Office", "555-0199", "Mondays",
-            List.of("Ada Weir", "bees"), "weir@marrowvalley.example", List.of("1 Weir", "Weir End"));
-
     static Stream<FoldScheme> schemes() {
         return FoldSchemes.all().stream();
     }
@@ -62,16 +42,6 @@ class CounterPageTest {
         return found;
     }
 
-    private static String page(FoldScheme scheme, FlipEdge flip, String language) {
-        Handout handout = new Handout("Leeks", List.of("leek", "onion"), List.of("leek moth", "onion thrips"),
-                List.of(), List.of(), Imposition.of(scheme, Paper.LETTER, flip), Miniature.of(List.of(), "#123456",
-                        HALF_AN_EM), List.of(new Handout.Copy("en", "leeks.en.letter.pdf", "", "poster.pdf",
-                        "leeks.en.ics"),
-                        new Handout.Copy("es", "leeks.es.letter.pdf", "", "", "")));
-        return CounterPage.write(new CounterPage.Facts(DESK, 2027, "January 31, 2028", "first.pdf", "other.pdf",
-                "letter", flip, Optional.empty(), false, List.of(handout)), PackWords.in(language));
-    }
-
     /** The folder's words speak of marks by their numbers: each is drawn, and none that they do not speak of. */
     @ParameterizedTest
     @MethodSource("schemes")
@@ -79,7 +49,7 @@ class CounterPageTest {
         for (FlipEdge flip : FlipEdge.values()) {
             String page;
             try {
-                page = page(scheme, flip, "en");
+                page = SampleCounter.page(scheme, flip, "en");
             } catch (FoldException unfit) {
                 continue;
             }
@@ -110,7 +80,7 @@ class CounterPageTest {
 
     @Test
     void theGuideIsFoundByItsPestsAndTheOfficeIsReached() {
-        String page = page(FoldSchemes.find("roll-3").orElse(FoldSchemes.all().get(0)), FlipEdge.LONG, "en");
+        String page = SampleCounter.page(FoldSchemes.find("roll-3").orElse(FoldSchemes.all().get(0)), FlipEdge.LONG, "en");
         assertTrue(page.contains("<b>For leek, onion:</b> leek moth, onion thrips."), page);
         assertTrue(page.contains("<b>555-0199</b> · Mondays"), page);
         assertTrue(page.contains("Ask for Ada Weir, bees."), page);
@@ -123,13 +93,13 @@ class CounterPageTest {
         assertEquals(List.of("poster.pdf", "leeks.en.ics"), all("href=\"([^\"]+)\" hreflang=\"..\">English", page));
         assertFalse(page.contains("Large print"), page);
         assertFalse(page.contains("leeks.es.ics"), page);
-        assertFalse(page(FoldSchemes.all().get(0), FlipEdge.LONG, "es").contains("Print"));
+        assertFalse(SampleCounter.page(FoldSchemes.all().get(0), FlipEdge.LONG, "es").contains("Print"));
     }
 
     /** A style sheet in a page is read as it stands: markup's quotes would become letters in it. */
     @Test
     void theStyleSheetComesThroughWhole() {
-        String page = page(FoldSchemes.all().get(0), FlipEdge.SHORT, "en");
+        String page = SampleCounter.page(FoldSchemes.all().get(0), FlipEdge.SHORT, "en");
         String style = page.substring(page.indexOf("<style>"), page.indexOf("</style>"));
         assertFalse(style.contains("&"), style);
     }
@@ -143,7 +113,7 @@ class CounterPageTest {
                 new Mark.Words(30, 49, Face.BOLD, 20, ink, "Title", Optional.empty()),
                 new Mark.Words(30, 200, Face.BOLD, 10, Mark.Ink.WHITE, "on black", Optional.empty()),
                 new Mark.Box(60, 180, 90, 30, Optional.of(Mark.Ink.BLACK), Optional.empty(), 0)));
-        Miniature.Panel drawn = Miniature.of(List.of(panel), ink.rgb(), HALF_AN_EM).panels().get(3);
+        Miniature.Panel drawn = Miniature.of(List.of(panel), ink.rgb(), SampleCounter.HALF_AN_EM).panels().get(3);
         // from 30 to 95 + 4 letters of 5 points, at half the height of a capital of 6 above the base line
         assertEquals("M10 33h28", drawn.lines());
         assertEquals("M10 14h17", drawn.titles());
