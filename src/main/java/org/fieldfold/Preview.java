@@ -15,13 +15,14 @@ public final class Preview implements AutoCloseable {
     private final FolderWatch watch;
     private final Consumer<String> trouble;
     private final Consumer<String> steps;
+    private volatile long told;
 
     private Preview(Path content, PreviewDesk desk, int port, Consumer<String> trouble, Consumer<String> steps)
             throws IOException {
         this.desk = desk;
         this.trouble = trouble;
         this.steps = steps;
-        desk.renew();
+        this.told = desk.renew();
         this.server = PreviewServer.open(port, desk);
         this.watch = FolderWatch.of(content, this::renew);
     }
@@ -61,8 +62,11 @@ public final class Preview implements AutoCloseable {
         steps.accept("notice");
         try {
             long version = desk.renew();
-            desk.prepare(server.subjects());
-            server.tell(version);
+            if (version > told) {
+                desk.prepare(server.subjects());
+                server.tell(version);
+                told = version;
+            }
         } catch (IOException | RuntimeException failed) {
             trouble.accept("could not follow the last save: " + failed);
         }

@@ -14,6 +14,7 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.fieldfold.calendar.Calendars;
 import org.fieldfold.check.Rulebook;
+import org.fieldfold.content.InputFile;
 import org.fieldfold.content.KeptReadings;
 import org.fieldfold.content.LoadedBase;
 import org.fieldfold.entry.ContentBase;
@@ -50,6 +51,7 @@ final class PreviewDesk implements Shelf {
     private final Map<String, byte[]> lastPages = new HashMap<>();
     private final Map<String, Resource> views = new HashMap<>();
     private long version;
+    private List<InputFile> inputs = List.of();
     private List<Finding> findings = List.of();
     private Optional<ContentBase> base = Optional.empty();
     private Map<String, String> hashes = Map.of();
@@ -68,7 +70,8 @@ final class PreviewDesk implements Shelf {
     /**
      * Reads what changed and judges it. Without an edition that can be used the base stays that of last time.
      *
-     * @return the number of the version, from 1
+     * @return the number of the version, from 1; that of last time when nothing in it has changed, as when an
+     *     editor lays a file of its own beside
      * @throws IOException when the folder is not there or cannot be listed
      */
     synchronized long renew() throws IOException {
@@ -76,6 +79,10 @@ final class PreviewDesk implements Shelf {
         steps.accept("read");
         Compiler.Checked checked = Compiler.judge(loaded, content, asOf, judging);
         steps.accept("rules");
+        if (loaded.inputs().equals(inputs) && checked.findings().equals(findings)) {
+            return version;
+        }
+        inputs = loaded.inputs();
         findings = checked.findings();
         stale = checked.base().filter(read -> Languages.findings(read).isEmpty()).isEmpty();
         if (!stale) {

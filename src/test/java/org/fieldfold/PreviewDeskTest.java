@@ -73,6 +73,18 @@ class PreviewDeskTest {
     }
 
     @Test
+    void whatChangesNothingIsNoNewVersion() throws IOException {
+        assertEquals(1, desk.renew());
+        Path file = content.resolve(FILE);
+        Files.writeString(content.resolve("pests/.leek-moth.yaml.swp"), "swap");
+        Files.writeString(file, Files.readString(file));
+        assertEquals(1, desk.renew());
+        Files.writeString(file, Files.readString(file) + "# a line\n");
+        assertEquals(2, desk.renew());
+        assertEquals(2, desk.renew());
+    }
+
+    @Test
     void aBrokenSaveKeepsTheLastGoodPageAndSaysSo() throws IOException {
         JsonNode good = view(ENTRY);
         String page = page(good);

@@ -4,9 +4,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.GlossaryTerm;
 import org.fieldfold.source.Finding;
@@ -15,6 +18,7 @@ import org.fieldfold.translation.Matching;
 /** A translation uses the one word that the glossary has for a word of the trade. */
 final class TranslationTerms implements TranslationRule {
     private static final Pattern SPACE = Pattern.compile("\\s+");
+    private static final Pattern TOKEN = Pattern.compile("[\\p{L}\\p{N}]+");
 
     /** The words of glossaries as they are looked for in every text: worked out once. */
     private final Map<String, Word> words = new ConcurrentHashMap<>();
@@ -36,24 +40,36 @@ final class TranslationTerms implements TranslationRule {
         }
     }
 
-    /** A text, and the same without capitals, in which a word that is not there is quickly not found. */
-    private record Said(String text, String folded) {
+    /**
+     * A text, and the same without capitals.
+     *
+     * @param tokens its runs of letters and digits, by which most words are quickly not found
+     */
+    private record Said(String text, String folded, Set<String> tokens) {
         static Said of(String text) {
             String line = SPACE.matcher(text).replaceAll(" ");
-            return new Said(line, TranslationTerms.folded(line));
+            String folded = TranslationTerms.folded(line);
+            return new Said(line, folded, TOKEN.matcher(folded).results().map(MatchResult::group)
+                    .collect(Collectors.toSet()));
         }
     }
 
-    /** A word of the glossary, without capitals and as a whole word. */
-    private record Word(String folded, Pattern whole) {
+    /**
+     * A word of the glossary, without capitals and as a whole word.
+     *
+     * @param token its first run of letters and digits; a text without it has not the word either
+     */
+    private record Word(String folded, Optional<String> token, Pattern whole) {
         static Word of(String word) {
-            return new Word(TranslationTerms.folded(word), Pattern.compile("(?<![\\p{L}\\p{N}])"
-                    + Pattern.quote(word) + "(?![\\p{L}\\p{N}])",
-                    Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE));
+            String folded = TranslationTerms.folded(word);
+            return new Word(folded, TOKEN.matcher(folded).results().map(MatchResult::group).findFirst(),
+                    Pattern.compile("(?<![\\p{L}\\p{N}])" + Pattern.quote(word) + "(?![\\p{L}\\p{N}])",
+                            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE));
         }
 
         boolean standsIn(Said said) {
-            return said.folded().contains(folded) && whole.matcher(said.text()).find();
+            return (token.isEmpty() || said.tokens().contains(token.get())) && said.folded().contains(folded)
+                    && whole.matcher(said.text()).find();
         }
     }
 

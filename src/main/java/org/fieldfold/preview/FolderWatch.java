@@ -25,7 +25,7 @@ import java.util.stream.Stream;
 public final class FolderWatch implements AutoCloseable {
     private static final int DEPTH = 6;
     private static final int MOST_FILES = 40_000;
-    private static final long QUIET_MILLIS = 50;
+    private static final long QUIET_MILLIS = 25;
     private static final long LONGEST_BURST_MILLIS = 1_000;
     private static final long LOOK_AGAIN_MILLIS = 2_000;
     private static final long POLL_MILLIS = 250;

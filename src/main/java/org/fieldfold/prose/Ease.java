@@ -20,6 +20,8 @@ public record Ease(int sentences, int words, int syllables) {
     private static final Pattern END = Pattern.compile("(?<=[.?!;:])\\s+|\\n+");
     private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N}'’.,]*");
 
+    private static final Pattern MARKS = Pattern.compile("['’.,]+$");
+
     public Ease {
         if (sentences < 1 || words < 1 || syllables < 1) {
             throw new IllegalArgumentException("expected sentences, words and syllables, found " + sentences
@@ -58,7 +60,7 @@ public record Ease(int sentences, int words, int syllables) {
     static List<String> words(String sentence) {
         List<String> words = new ArrayList<>();
         WORD.matcher(sentence).results().forEach(word ->
-                words.add(word.group().replaceAll("['’.,]+$", "")));
+                words.add(MARKS.matcher(word.group()).replaceAll("")));
         return words;
     }
 

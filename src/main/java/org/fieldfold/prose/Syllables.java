@@ -2,6 +2,7 @@ package org.fieldfold.prose;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
 /** Counts syllables of words, by how they are written. */
@@ -31,12 +32,29 @@ final class Syllables {
             + "|(?<=[dnlr])ious|(?<=[^aeiou])ier|yo(?=[^u])|ye(?=r$)");
     private static final Pattern HUMMED = Pattern.compile("(?:sm|thm)s?$");
     private static final int SHORT = 3;
+    private static final Pattern LAST_S = Pattern.compile("['’]s?$");
+    private static final Pattern APOSTROPHE = Pattern.compile("['’]");
+    /** Words come again and again: their counts are remembered, but not without end. */
+    private static final Map<String, Map<String, Integer>> COUNTED = Map.of("en", new ConcurrentHashMap<>(), "es",
+            new ConcurrentHashMap<>());
+    private static final int MOST_REMEMBERED = 20_000;
 
     private Syllables() {
     }
 
     static int of(String word, String language) {
-        String letters = word.toLowerCase(Locale.ROOT).replaceAll("['’]s?$", "").replaceAll("['’]", "");
+        Map<String, Integer> known = COUNTED.get(language.equals("es") ? "es" : "en");
+        Integer before = known.get(word);
+        int count = before == null ? count(word, language) : before;
+        if (before == null && known.size() < MOST_REMEMBERED) {
+            known.put(word, count);
+        }
+        return count;
+    }
+
+    private static int count(String word, String language) {
+        String letters = APOSTROPHE.matcher(LAST_S.matcher(word.toLowerCase(Locale.ROOT)).replaceAll(""))
+                .replaceAll("");
         int digits = (int) letters.chars().filter(c -> c >= '0' && c <= '9').count();
         return digits > 0 ? digits : language.equals("es") ? spanish(letters) : english(letters);
     }
