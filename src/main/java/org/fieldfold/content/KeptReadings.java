@@ -2,6 +2,7 @@ package org.fieldfold.content;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +17,8 @@ import org.fieldfold.source.SourceFile;
  */
 public final class KeptReadings {
     private Map<String, FileReading> last = Map.of();
+    /** What they were read from: to compare bytes is quicker than to hash them. */
+    private Map<String, byte[]> lastBytes = Map.of();
     private final Map<String, WrittenReading> written = new HashMap<>();
     private int understood;
 
@@ -52,14 +55,19 @@ public final class KeptReadings {
     public synchronized LoadedBase load(Path folder) throws IOException {
         Map<String, FileReading> before = last;
         Map<String, FileReading> now = new ConcurrentHashMap<>();
+        Map<String, byte[]> bytesNow = new ConcurrentHashMap<>();
         Map<String, Boolean> anew = new ConcurrentHashMap<>();
         LoadedBase loaded = BaseLoader.load(folder, file -> FileReading.read(file, (same, bytes) ->
-                now.computeIfAbsent(same.path(), path -> known(before.get(path), same, bytes).orElseGet(() -> {
-                    anew.put(path, true);
-                    return FileReading.of(same, bytes);
-                }))));
+                now.computeIfAbsent(same.path(), path -> {
+                    bytesNow.put(path, bytes);
+                    return known(before.get(path), same, bytes).orElseGet(() -> {
+                        anew.put(path, true);
+                        return FileReading.of(same, bytes);
+                    });
+                })));
         understood = anew.size();
         last = now;
+        lastBytes = bytesNow;
         return loaded;
     }
 
@@ -69,15 +77,16 @@ public final class KeptReadings {
     }
 
     private Optional<FileReading> known(FileReading before, ContentFile file, byte[] bytes) {
+        if (before != null && before.file().equals(file)
+                && Arrays.equals(bytes, lastBytes.get(file.path()))) {
+            return Optional.of(before);
+        }
         WrittenReading kept = written.get(file.path());
-        if (before == null && kept == null) {
+        if (kept == null) {
             return Optional.empty();
         }
         InputFile input = FileReading.input(file, bytes);
-        if (before != null && before.file().equals(file) && before.input().equals(input)) {
-            return Optional.of(before);
-        }
-        return kept != null && kept.sha256().equals(input.sha256()) ? kept.read(file, input,
+        return kept.sha256().equals(input.sha256()) ? kept.read(file, input,
                 FileReading.source(file, bytes, new FewFindings()), FileReading.image(file, bytes))
                 : Optional.empty();
     }

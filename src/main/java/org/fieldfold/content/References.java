@@ -53,6 +53,7 @@ final class References {
     private final Target price;
     private final Target figure;
     private final Target guide;
+    private final Target shown;
     private final Target reviewer;
 
     References(ContentBase base, Assembly assembly) {
@@ -68,6 +69,8 @@ final class References {
         this.price = target("a price", FileKind.PRICES);
         this.figure = target("a figure", FileKind.FIGURE);
         this.guide = target("a guide", FileKind.GUIDE);
+        this.shown = target("a pest, natural enemy or practice", FileKind.PEST, FileKind.NATURAL_ENEMY,
+                FileKind.PRACTICE);
         this.reviewer = new Target("a reviewer", new TreeSet<>(
                 base.edition().value().reviewers().stream().map(Reviewer::id).toList()), false);
         base.pests().values().forEach(this::pest);
@@ -222,8 +225,7 @@ final class References {
     }
 
     private void figure(Placed<Figure> known) {
-        one(known, target("a pest, natural enemy or practice", FileKind.PEST, FileKind.NATURAL_ENEMY,
-                FileKind.PRACTICE), known.value().note().shows().entry(), "shows", "entry");
+        one(known, shown, known.value().note().shows().entry(), "shows", "entry");
     }
 
     private void all(Placed<?> known, Target target, Collection<String> ids, Object... path) {
