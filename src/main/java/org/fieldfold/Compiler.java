@@ -11,7 +11,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -45,6 +44,9 @@ public final class Compiler {
     /** What only shows when a guide is set on its panels. */
     private static final List<String> FOUND_WHILE_SETTING = List.of("does-not-fit", "figure-unprintable",
             "glyph-missing", "word-too-wide");
+
+    /** What only shows when pages are written. */
+    private static final List<String> FOUND_WHILE_WRITING = List.of("handbook-too-large");
 
     /** What is found beside an edition that was issued. */
     private static final List<String> FOUND_IN_LEDGERS = List.of("carried-over-changed",
@@ -184,21 +186,19 @@ public final class Compiler {
         try (OutputFolder folder = OutputFolder.open(request.out(), String.valueOf(edition.year()))) {
             progress.accept("printing guides and writing the handbook");
             LastBuild.published(kept, edition.year()).ifPresent(folder::follow);
-            CompletableFuture<Pages> pages = CompletableFuture.supplyAsync(
-                    () -> Pages.of(tongues, checked.ledgers(), changes, findings, guides.fit(),
-                            request.proof(), kept));
-            guides.print(folder);
-            pages.join().write(folder);
+            Pages pages = Pages.beside(guides, folder, () -> Pages.of(tongues, checked.ledgers(), changes, findings,
+                    guides.fit(), request.proof(), kept, folder));
+            pages.write(folder);
             List<Finding> rewritten = Reissue.bytes(base, checked.ledgers(), folder.files(), request.proof());
             if (!rewritten.isEmpty()) {
-                return refused(sorted(findings, rewritten), guides.fit());
+                return refused(sorted(pages.findings(), rewritten), guides.fit());
             }
             Manifest manifest = new Manifest(edition.year(), VERSION, request.proof(),
                     checked.inputs().stream().filter(file -> !isLaterLedger(file, edition.year()))
                             .map(Compiler::input).toList(), folder.files());
             folder.write("manifest.json", manifest.json().getBytes(StandardCharsets.UTF_8));
             folder.publish();
-            Built built = new Built(Optional.of(folder.target()), folder.files(), List.copyOf(findings),
+            Built built = new Built(Optional.of(folder.target()), folder.files(), pages.findings(),
                     guides.fit(), whereToLook(folder.target(), edition.languages()),
                     new Work(kept.made(), kept.taken() + folder.kept()), false);
             LastBuild.published(kept, edition.year(), folder);
@@ -214,7 +214,7 @@ public final class Compiler {
         SortedMap<String, String> rules = new TreeMap<>();
         Rulebook.rules().forEach(rule -> rules.put(rule.id(), Rulebook.summary(rule.id()).orElse("")));
         Stream.of(FormRule.values()).forEach(rule -> rules.put(rule.id(), sentence(rule.summary())));
-        Stream.of(FOUND_WHILE_SETTING, FOUND_IN_LEDGERS).flatMap(List::stream)
+        Stream.of(FOUND_WHILE_SETTING, FOUND_WHILE_WRITING, FOUND_IN_LEDGERS).flatMap(List::stream)
                 .forEach(id -> rules.put(id, Rulebook.summary(id).orElse("")));
         return rules;
     }

@@ -1,12 +1,17 @@
 package org.fieldfold;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
 import org.fieldfold.calendar.Calendars;
 import org.fieldfold.check.PlainLanguage;
 import org.fieldfold.content.ContentSchema;
@@ -36,16 +41,29 @@ import org.fieldfold.source.Finding;
 
 /** What is opened on a screen: the handbook in both forms, the review, and the base as open data. */
 final class Pages {
-    private final Map<String, byte[]> byPath = new LinkedHashMap<>();
+    /**
+     * More than most mail carries (common practice, no source); some 800 entries in full come to as much.
+     */
+    private static final int LARGEST_FILE = 20_000_000;
 
-    private Pages() {
+    private final Map<String, byte[]> byPath = new LinkedHashMap<>();
+    private final List<Finding> findings;
+
+    private Pages(List<Finding> findings) {
+        this.findings = new ArrayList<>(findings);
     }
 
-    /** Writes every page; touches no file, so that it may be done while guides are printed. */
+    /**
+     * Writes every page, while guides are printed. Those of the handbook go into the build as they are written: of a
+     * large base there are too many to be held.
+     *
+     * @throws UncheckedIOException when they cannot be written there
+     */
     static Pages of(Tongues tongues, Ledgers ledgers, Optional<Comparison> changes,
-            List<Finding> findings, List<FitRow> fit, boolean proof, Kept kept) {
+            List<Finding> known, List<FitRow> fit, boolean proof, Kept kept, OutputFolder folder) {
         ContentBase base = tongues.base();
-        Pages pages = new Pages();
+        Pages pages = new Pages(known);
+        List<Finding> findings = pages.findings;
         List<Reading> reading = new ArrayList<>();
         for (String language : tongues.languages()) {
             ContentBase said = tongues.in(language);
@@ -53,10 +71,10 @@ final class Pages {
             Phrases phrases = Phrases.in(language);
             Calendars calendars = tongues.calendars(language);
             pages.byPath.putAll(OfficeCalendars.in(said, calendars, phrases));
-            for (HandbookFile file : Handbook.write(said, phrases, News.of(changes), proof, kept, calendars)) {
-                pages.byPath.put(file.path(), file.bytes());
-            }
+            Handbook.write(said, phrases, News.of(changes), proof, kept, calendars,
+                    file -> pages.handbook(file, base, folder));
         }
+        Collections.sort(findings);
         pages.byPath.put("review/index.html", ReviewPage.write(base, findings, fit, proof));
         pages.byPath.put("review/fit.json", FitReport.json(findings, fit).getBytes(StandardCharsets.UTF_8));
         pages.byPath.put("review/changes.html", ChangesPage.write(base.edition().value(), changes, proof));
@@ -81,6 +99,50 @@ final class Pages {
                 () -> new Eases(count.get())).each();
     }
 
+    /** Prints guides while pages are written; whatever fails, nobody writes any more when this is left. */
+    static Pages beside(SetGuides guides, OutputFolder folder, Supplier<Pages> write)
+            throws IOException {
+        CompletableFuture<Pages> pages = CompletableFuture.supplyAsync(write);
+        try {
+            guides.print(folder);
+        } finally {
+            pages.handle((done, failed) -> done).join();
+        }
+        try {
+            return pages.join();
+        } catch (CompletionException failed) {
+            if (failed.getCause() instanceof UncheckedIOException unwritten) {
+                throw unwritten.getCause();
+            }
+            throw failed;
+        }
+    }
+
+    private void handbook(HandbookFile file, ContentBase base, OutputFolder folder) {
+        try {
+            folder.write(file.path(), file.bytes());
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+        tooLarge(base, file.path(), file.bytes().length).ifPresent(findings::add);
+    }
+
+    /** @param size in bytes */
+    static Optional<Finding> tooLarge(ContentBase base, String path, int size) {
+        return !path.matches("handbook[.][a-z]+[.]html") || size <= LARGEST_FILE ? Optional.empty()
+                : Optional.of(Finding.warning(base.edition().at("handbook"), "handbook-too-large", "expected " + path
+                        + " of at most " + LARGEST_FILE / 1_000_000 + " MB, found " + (size + 999_999) / 1_000_000
+                        + " MB: few telephones open it well, and most mail does not carry it",
+                        "hand out the folder 'handbook' from a web address, which opens a page at a time, or "
+                                + "split the base by crop"));
+    }
+
+    /** All that was known before, and what showed when pages were written; sorted. */
+    List<Finding> findings() {
+        return List.copyOf(findings);
+    }
+
+    /** Writes what does not stand in the build yet. */
     void write(OutputFolder folder) throws IOException {
         for (Map.Entry<String, byte[]> page : byPath.entrySet()) {
             folder.write(page.getKey(), page.getValue());

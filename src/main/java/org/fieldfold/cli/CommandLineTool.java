@@ -59,9 +59,30 @@ final class CommandLineTool implements Runnable {
                 terminal.err().println("fieldfold: " + failure.getMessage());
                 return REFUSED;
             }
+            if (isOutOfMemory(failure)) {
+                return outOfMemory(terminal);
+            }
             throw failure;
         });
-        return line.execute(args);
+        try {
+            return line.execute(args);
+        } catch (OutOfMemoryError full) {
+            terminal.progressDone();
+            return outOfMemory(terminal);
+        }
+    }
+
+    /** Also on another thread, whose failure is told as that of the whole. */
+    private static boolean isOutOfMemory(Throwable failure) {
+        return failure != null && (failure instanceof OutOfMemoryError || isOutOfMemory(failure.getCause()));
+    }
+
+    private static int outOfMemory(Terminal terminal) {
+        terminal.err().println("fieldfold: expected a base that fits into the "
+                + (Runtime.getRuntime().maxMemory() >> 20) + " MB that Java may take here, found that it needs more; "
+                + "give it more, as in 'java -Xmx4g -jar fieldfold.jar', or split the base. What was published "
+                + "before stays as it was");
+        return UNREADABLE;
     }
 
     /** What was expected and found, and where all of it stands; the whole help would push it out of sight. */

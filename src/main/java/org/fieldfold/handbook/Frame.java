@@ -47,12 +47,12 @@ final class Frame {
      * The same with a script in front of the body, and a place before it where the script puts its tools. The
      * script stands in a section that XML reads as text, and HTML as comments of the script.
      */
-    byte[] inline(String title, String style, String script, String body) {
+    String inline(String title, String style, String script, String body) {
         String sheet = sheet(style);
         String code = "//<![CDATA[\n" + script + "//]]>";
-        return utf8(page(title, NOTHING + "img-src data:; style-src 'sha256-" + hash(sheet)
+        return page(title, NOTHING + "img-src data:; style-src 'sha256-" + hash(sheet)
                 + "'; script-src 'sha256-" + hash(code) + "'", "<style>" + sheet + "</style>",
-                TOOLS + "<script>" + code + "</script>\n" + body));
+                TOOLS + "<script>" + code + "</script>\n" + body);
     }
 
     /** A page of a folder, whose style, script and pictures are files beside it. */

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.fieldfold.calendar.Calendars;
+import java.util.function.Consumer;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
 import org.fieldfold.kept.Kept;
@@ -59,38 +60,54 @@ public final class Handbook {
     /** The same; what an earlier build made of the same pages and drawings is taken from there. */
     public static List<HandbookFile> write(ContentBase content, Phrases phrases, News news, boolean proof,
             Kept kept) {
-        return write(content, phrases, news, proof, kept, new Calendars(content));
+        List<HandbookFile> files = new ArrayList<>();
+        write(content, phrases, news, proof, kept, new Calendars(content), files::add);
+        return List.copyOf(files);
     }
 
     /**
-     * The same.
+     * The same, file by file.
      *
      * @param dates that were worked out for this base, whatever their order in it
+     * @param to takes each as soon as it is written, so that they need not all be held at once
      */
-    public static List<HandbookFile> write(ContentBase content, Phrases phrases, News news, boolean proof,
-            Kept kept, Calendars dates) {
+    public static void write(ContentBase content, Phrases phrases, News news, boolean proof, Kept kept,
+            Calendars dates, Consumer<HandbookFile> to) {
         ContentBase base = Alphabet.of(phrases.language()).order(content);
         Calendars calendars = dates.of(base);
         Handbook handbook = new Handbook(new HandbookWriter(base, phrases, news, calendars).write(proof), phrases,
                 base.edition().value().languages(), kept);
-        HandbookFile oneFile = handbook.oneFile(base, new Drawings(base));
-        HandbookFile epub = handbook.epub(new Drawings(base), base.edition().value());
-        List<HandbookFile> files = new ArrayList<>(List.of(oneFile));
-        List<HandbookFile> folder = handbook.folder(base, new Drawings(base), List.of(oneFile, epub));
-        CalendarDownloads.files(base, phrases, calendars).forEach((name, text) -> folder.add(text("handbook/"
+        List<Download> forms = List.of(handbook.handed(handbook.oneFile(base, new Drawings(base)), to),
+                handbook.handed(handbook.epub(new Drawings(base), base.edition().value()), to));
+        Offline offline = new Offline(handbook.book);
+        Consumer<HandbookFile> visited = file -> {
+            offline.add(file);
+            to.accept(file);
+        };
+        handbook.folder(base, new Drawings(base), forms, visited);
+        CalendarDownloads.files(base, phrases, calendars).forEach((name, text) -> visited.accept(text("handbook/"
                 + phrases.language() + "/" + name, text)));
-        files.addAll(Offline.with(folder, handbook.book));
-        files.add(epub);
-        return List.copyOf(files);
+        offline.files().forEach(to);
+    }
+
+    /** A form that the first page of the folder offers. */
+    private record Download(String path, int size) {
+    }
+
+    private Download handed(HandbookFile file, Consumer<HandbookFile> to) {
+        to.accept(file);
+        return new Download(file.path(), file.bytes().length);
     }
 
     private HandbookFile oneFile(ContentBase base, Drawings drawings) {
         OneFile form = new OneFile(addresses, drawings);
         KeptPages pages = pages(form, others);
+        WholeBook whole = new WholeBook();
+        book.pages().forEach(page -> whole.add(pages.markup(page)));
         Markup body = new Markup();
         body.open("main").line();
         body.element("div", "", "id", "everything").line();
-        book.pages().forEach(page -> body.written(pages.markup(page)));
+        WholeBook.place(body);
         body.open("p", "class", "all").element("a", phrases.say("book.everything"), "href", "#everything")
                 .close();
         body.close().line();
@@ -99,7 +116,7 @@ public final class Handbook {
         String style = Sheet.read(SHEET) + Sheet.read("tools.css") + Sheet.read("screens.css")
                 + form.style(kept);
         return new HandbookFile(file(book.language()),
-                frame.inline(title(), style, script, body.toString()));
+                whole.in(frame.inline(title(), style, script, body.toString())));
     }
 
     private KeptPages pages(Form form, List<Phrases> languages) {
@@ -107,22 +124,20 @@ public final class Handbook {
     }
 
     /** @param forms the other forms, which the first page offers */
-    private List<HandbookFile> folder(ContentBase base, Drawings drawings, List<HandbookFile> forms) {
+    private void folder(ContentBase base, Drawings drawings, List<Download> forms, Consumer<HandbookFile> to) {
         String at = "handbook/" + book.language() + "/";
         Folder form = Folder.ofPages(addresses, drawings);
         KeptPages pages = pages(form, others);
-        List<HandbookFile> files = new ArrayList<>();
         for (Page page : book.pages()) {
             String offered = page.kind() == Page.Kind.START ? downloads(forms) : "";
-            files.add(text(at + form.file(page), pages.written("file", page, asked ->
+            to.accept(text(at + form.file(page), pages.written("file", page, asked ->
                     file(page, pages.markup(asked), offered), offered)));
         }
-        files.add(text(at + SHEET, Sheet.read(SHEET) + Sheet.read("tools.css")));
-        files.add(text(at + SCRIPT, script(base, form, pages)));
+        to.accept(text(at + SHEET, Sheet.read(SHEET) + Sheet.read("tools.css")));
+        to.accept(text(at + SCRIPT, script(base, form, pages)));
         for (Drawing drawing : drawings.shown()) {
-            files.add(new HandbookFile(at + Folder.FIGURES + drawing.file(), drawing.figure().bytes()));
+            to.accept(new HandbookFile(at + Folder.FIGURES + drawing.file(), drawing.figure().bytes()));
         }
-        return files;
     }
 
     private String file(Page page, PageMarkup markup, String offered) {
@@ -136,14 +151,14 @@ public final class Handbook {
     }
 
     /** The other forms, with their size before anybody spends a signal on them. */
-    private String downloads(List<HandbookFile> forms) {
+    private String downloads(List<Download> forms) {
         Markup body = new Markup();
         body.open("div", "class", "page").open("ul", "class", "downloads");
-        for (HandbookFile form : forms) {
+        for (Download form : forms) {
             String kind = form.path().substring(form.path().lastIndexOf('.') + 1);
             body.open("li").element("a", phrases.say("book.download." + kind), "href", "../../" + form.path(),
                     "download", form.path()).text(" " + phrases.say("book.download.size",
-                    BigDecimal.valueOf(form.bytes().length, 6).setScale(1, RoundingMode.UP), book.edition()))
+                    BigDecimal.valueOf(form.size(), 6).setScale(1, RoundingMode.UP), book.edition()))
                     .close();
         }
         return body.close().close().line().toString();

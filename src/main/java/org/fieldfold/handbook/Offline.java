@@ -21,26 +21,40 @@ final class Offline {
     static final String ICON = "icon.svg";
     private static final String WORKER = "worker.js";
 
-    private Offline() {
+    private final Book book;
+    private final String at;
+    private final List<Object> names = new ArrayList<>(List.of("./"));
+    private final MessageDigest digest = sha256();
+
+    Offline(Book book) {
+        this.book = book;
+        this.at = "handbook/" + book.language() + "/";
+    }
+
+    /** Adds a file of the folder; the next has to be another. */
+    void add(HandbookFile file) {
+        names.add(file.path().substring(at.length()));
+        digest.update(file.path().getBytes(StandardCharsets.UTF_8));
+        digest.update(ByteBuffer.allocate(1 + Integer.BYTES + Long.BYTES).put((byte) 0)
+                .putInt(file.bytes().length).putLong(Checksums.of(file.bytes())).array());
     }
 
     /**
-     * The files of a folder, and the three that keep it. The worker names what it keeps by the files' content,
+     * The three files that keep those which were added. The worker names what it keeps by the files' content,
      * so that one changed byte is a new handbook.
      */
-    static List<HandbookFile> with(List<HandbookFile> folder, Book book) {
-        String at = "handbook/" + book.language() + "/";
-        List<HandbookFile> files = new ArrayList<>(folder);
-        files.add(text(at + ICON, Sheet.read(ICON)));
-        files.add(text(at + MANIFEST, manifest(book)));
-        List<Object> names = new ArrayList<>(List.of("./"));
-        files.forEach(file -> names.add(file.path().substring(at.length())));
+    List<HandbookFile> files() {
+        HandbookFile icon = text(at + ICON, Sheet.read(ICON));
+        HandbookFile manifest = text(at + MANIFEST, manifest(book));
+        add(icon);
+        add(manifest);
         Map<String, Object> kept = new LinkedHashMap<>();
         kept.put("of", "fieldfold." + book.language() + ".");
-        kept.put("name", "fieldfold." + book.language() + "." + book.year() + "." + mark(files));
+        kept.put("name", "fieldfold." + book.language() + "." + book.year() + "."
+                + HexFormat.of().formatHex(digest.digest(), 0, 8));
         kept.put("files", names);
-        files.add(text(at + WORKER, "'use strict';\nconst kept=" + Json.of(kept) + ";\n" + Sheet.read(WORKER)));
-        return files;
+        return List.of(icon, manifest, text(at + WORKER, "'use strict';\nconst kept=" + Json.of(kept) + ";\n"
+                + Sheet.read(WORKER)));
     }
 
     private static String manifest(Book book) {
@@ -60,15 +74,9 @@ final class Offline {
         return Json.of(manifest) + "\n";
     }
 
-    private static String mark(List<HandbookFile> files) {
+    private static MessageDigest sha256() {
         try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            for (HandbookFile file : files) {
-                digest.update(file.path().getBytes(StandardCharsets.UTF_8));
-                digest.update(ByteBuffer.allocate(1 + Integer.BYTES + Long.BYTES).put((byte) 0)
-                        .putInt(file.bytes().length).putLong(Checksums.of(file.bytes())).array());
-            }
-            return HexFormat.of().formatHex(digest.digest(), 0, 8);
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException("every Java platform has SHA-256", impossible);
         }

@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.fieldfold.Compiler;
 import org.fieldfold.Editions;
+import org.fieldfold.Outside;
 import org.fieldfold.Signing;
 import org.fieldfold.WholeFile;
 import org.fieldfold.output.OutputFolder;
@@ -64,6 +65,16 @@ class UnwritableTest {
             assertEquals(large.length, Files.size(file));
             assertEquals(List.of("/entry.yaml"), list(disk.getPath("/")));
         }
+    }
+
+    /** In a process of its own, with less memory than the demo base takes. */
+    @Test
+    void whereMemoryEndsItIsSaid() throws Exception {
+        Outside.Said said = Outside.run(Outside.machine(List.of("-Xmx24m"), Main.class, "compile", "--out",
+                folder.toString()));
+        assertEquals(3, said.status(), said.text());
+        assertTrue(said.text().contains("MB that Java may take here"), said.text());
+        assertTrue(said.text().contains("-Xmx4g"), said.text());
     }
 
     /** The modules of Java itself: permissions do not stop the user who runs a build machine, this does. */

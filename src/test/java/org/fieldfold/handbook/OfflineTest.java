@@ -100,8 +100,9 @@ class OfflineTest {
     }
 
     private static String worker(List<HandbookFile> folder) {
-        List<HandbookFile> files = Offline.with(folder, new HandbookWriter(Shipped.BASE,
-                Shipped.PHRASES).write(false));
+        Offline offline = new Offline(new HandbookWriter(Shipped.BASE, Shipped.PHRASES).write(false));
+        folder.forEach(offline::add);
+        List<HandbookFile> files = offline.files();
         return kept(files.get(files.size() - 1)).get("name").asString();
     }
 
