@@ -81,6 +81,11 @@ public final class PreviewServer implements AutoCloseable {
         return port;
     }
 
+    /** Where it listens. */
+    List<InetAddress> addresses() {
+        return servers.stream().map(server -> server.getAddress().getAddress()).toList();
+    }
+
     /** What open pages show: the last part of the address at which they listen. */
     public Set<String> subjects() {
         return streams.subjects();

@@ -95,6 +95,9 @@ class FolderTest {
                 + 1]);
         assertEquals(List.of("content/practices/a.yaml:1:1 error file-too-large",
                 "content/weather/w.csv:1:1 error file-too-large"), rules());
+        // by its size; one that is read up to its limit is only known to be larger
+        assertEquals(List.of("expected at most 1 MiB, found 2 MiB", "expected at most 5 MiB, found 6 MiB"),
+                base.load().findings().stream().map(Finding::message).toList());
     }
 
     @Test

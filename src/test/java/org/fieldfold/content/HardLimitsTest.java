@@ -173,10 +173,12 @@ class HardLimitsTest {
         long edition = FileReading.read(new ContentFile("content/edition.yaml", base.folder().resolve("edition.yaml"),
                 FileKind.EDITION, "edition")).values();
         places.keySet().removeAll(LongStream.range(0, edition).mapToObj(i -> "a/" + i).toList());
+        Placed<Object> one = new Placed<>(page, new Spans(source, Map.of("a", Span.startOf(source))));
         Placed<Object> rest = new Placed<>(page, new Spans(source, places));
         LoadedBase loaded = BaseLoader.load(base.folder(), file -> file.kind() == FileKind.EDITION
                 ? FileReading.read(file) : new FileReading(file, new InputFile(file.path(), 1, ""), source, new byte[0],
-                        Map.of("x", file.id().endsWith("pa0") ? rest : whole), Map.of(), List.of(), List.of()));
+                        Map.of("x", file.id().endsWith("pa0") ? rest : file.id().contains("pe") ? one : whole), Map.of(),
+                        List.of(), List.of()));
         assertEquals(List.of("content/es/practices/pe0.yaml:1:1: error: expected at most 2000000 values in all files "
                 + "together, found more [too-many-files] hint: split the content base; this file and those behind it are "
                 + "not read"), loaded.findings().stream().map(Base::shown).toList());

@@ -170,11 +170,13 @@ class TranslationTablesTest {
                 assertEquals(was.value(other.place(), "text"), is.value(other.place(), "text"));
             }
         }
-        assertEquals(comments(Files.readString(CONTENT.resolve(file))),
-                comments(new String(edits.files().get(file), StandardCharsets.UTF_8)));
+        List<String> comments = comments(Files.readString(CONTENT.resolve(file)));
+        // a heading of a chapter looks like a comment, and goes with the text
+        comments.removeIf(line -> row.translation().lines().anyMatch(line.strip()::equals));
+        assertEquals(comments, comments(new String(edits.files().get(file), StandardCharsets.UTF_8)));
     }
 
     private static List<String> comments(String text) {
-        return text.lines().filter(line -> line.strip().startsWith("#")).toList();
+        return text.lines().filter(line -> line.strip().startsWith("#")).collect(Collectors.toCollection(ArrayList::new));
     }
 }

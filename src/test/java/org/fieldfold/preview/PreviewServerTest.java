@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.BufferedReader;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -12,6 +13,7 @@ import java.net.NetworkInterface;
 import java.net.Socket;
 import java.net.SocketTimeoutException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -24,12 +26,19 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Bytes as anybody could send them, over bare sockets. */
 class PreviewServerTest {
+    /** More than two machines keep for each other between them. */
+    private static final int LARGE = 64 << 20;
+
     private PreviewServer server;
 
     @BeforeEach
     void open() throws IOException {
-        server = PreviewServer.open(0, path -> path.equals("/") ? Optional.of(Resource.text("here"))
-                : Optional.empty());
+        server = PreviewServer.open(0, PreviewServerTest::shelf);
+    }
+
+    private static Optional<Resource> shelf(String path) {
+        return path.equals("/") ? Optional.of(Resource.text("here"))
+                : path.equals("/large") ? Optional.of(Resource.text("x".repeat(LARGE))) : Optional.empty();
     }
 
     @AfterEach
@@ -38,7 +47,11 @@ class PreviewServerTest {
     }
 
     private Socket socket() throws IOException {
-        Socket socket = new Socket("127.0.0.1", server.port());
+        return socket(server.port());
+    }
+
+    private static Socket socket(int port) throws IOException {
+        Socket socket = new Socket("127.0.0.1", port);
         socket.setSoTimeout(5_000);
         return socket;
     }
@@ -220,6 +233,62 @@ class PreviewServerTest {
                 socket.close();
             }
         }
+    }
+
+    /** A server in a process of its own: the patience of one is set before the first server of the process is made. */
+    static final class Alone {
+        private Alone() {
+        }
+
+        /** Serves until its input ends. */
+        public static void main(String[] none) throws IOException {
+            try (PreviewServer alone = PreviewServer.open(0, PreviewServerTest::shelf)) {
+                System.out.println(alone.port());
+                all(System.in);
+            }
+        }
+    }
+
+    /** One who sends half a request, and one who takes nothing of a large answer: after ten seconds both are left. */
+    @Test
+    void patienceEnds() throws Exception {
+        Process alone = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp",
+                System.getProperty("java.class.path"), Alone.class.getName())
+                .redirectError(ProcessBuilder.Redirect.INHERIT).start();
+        try (BufferedReader said = alone.inputReader(StandardCharsets.UTF_8)) {
+            int port = Integer.parseInt(said.readLine());
+            try (Socket half = socket(port); Socket lazy = socket(port)) {
+                half.setSoTimeout(40_000);
+                lazy.setSoTimeout(40_000);
+                half.getOutputStream().write("GET / HTTP/1.1\r\nHo".getBytes(StandardCharsets.ISO_8859_1));
+                lazy.getOutputStream().write(("GET /large HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\n\r\n")
+                        .getBytes(StandardCharsets.ISO_8859_1));
+                assertEquals("", rest(half), "half a request is no request");
+                Thread.sleep(5_000);
+                assertTrue(rest(lazy).length() < LARGE, "the large answer was kept ready");
+            }
+        } finally {
+            alone.destroyForcibly();
+        }
+    }
+
+    /** What comes until the connection ends, in whatever way. */
+    private static String rest(Socket socket) throws IOException {
+        ByteArrayOutputStream all = new ByteArrayOutputStream();
+        try {
+            socket.getInputStream().transferTo(all);
+        } catch (SocketTimeoutException open) {
+            throw open;
+        } catch (IOException cutOff) {
+            // reset is an end too
+        }
+        return all.toString(StandardCharsets.ISO_8859_1);
+    }
+
+    @Test
+    void itListensOnLoopbackAloneWhateverNetworkThereIs() {
+        assertFalse(server.addresses().isEmpty());
+        assertTrue(server.addresses().stream().allMatch(InetAddress::isLoopbackAddress), server.addresses().toString());
     }
 
     @Test
