@@ -89,6 +89,6 @@ final class Form {
     }
 
     void print(OutputFolder folder) throws IOException {
-        room.print(order, this::set, path, folder);
+        room.print(room.hash(order), this::job, path, folder);
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.fieldfold.calendar.Calendars;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
 import org.fieldfold.entry.Guide;
@@ -22,6 +23,7 @@ import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.GuideWriter;
 import org.fieldfold.manuscript.LargePrint;
 import org.fieldfold.manuscript.Manuscript;
+import org.fieldfold.manuscript.News;
 import org.fieldfold.manuscript.OfficePanel;
 import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.manuscript.PosterWriter;
@@ -41,6 +43,7 @@ final class Forms {
     private static final String GENERIC = "foldouts/";
 
     private final ContentBase base;
+    private final Calendars calendars;
     private final PrintRoom room;
     private final boolean proof;
 
@@ -56,7 +59,7 @@ final class Forms {
         for (String language : edition.languages()) {
             Phrases phrases = Phrases.in(language).with(edition.units());
             ContentBase said = tongues.in(language);
-            Forms forms = new Forms(said, room, proof);
+            Forms forms = new Forms(said, tongues.calendars(language), room, proof);
             for (Placed<Guide> guide : said.guides().values()) {
                 List<String> wanted = guide.value().papers();
                 List<String> papers = wanted.isEmpty() ? edition.papers() : wanted;
@@ -71,11 +74,13 @@ final class Forms {
     }
 
     Forms(ContentBase base, Press press, boolean proof) {
-        this(base, new PrintRoom(press, Kept.nothing()), proof);
+        this(base, new Calendars(base), new PrintRoom(press, Kept.nothing()), proof);
     }
 
-    private Forms(ContentBase base, PrintRoom room, boolean proof) {
+    /** @param calendars of this base */
+    private Forms(ContentBase base, Calendars calendars, PrintRoom room, boolean proof) {
         this.base = base;
+        this.calendars = calendars;
         this.room = room;
         this.proof = proof;
     }
@@ -89,8 +94,8 @@ final class Forms {
     static List<Form> ofOffices(Tongues tongues, PrintRoom room, boolean proof) {
         return tongues.languages().parallelStream().map(language -> tongues.in(language).offices().values()
                 .stream().flatMap(office -> of(office, "offices/" + office.value().id() + "/", tongues.in(language),
-                        Phrases.in(language), room, proof).stream().map(Form::released)).toList())
-                .flatMap(List::stream).toList();
+                        tongues.calendars(language), Phrases.in(language), room, proof).stream().map(Form::released))
+                .toList()).flatMap(List::stream).toList();
     }
 
     /**
@@ -99,17 +104,18 @@ final class Forms {
      *
      * @param base in that language
      * @param folder before their names
+     * @param calendars of that base
      */
-    static List<Form> of(Placed<Office> placed, String folder, ContentBase base, Phrases said, PrintRoom room,
-            boolean proof) {
+    static List<Form> of(Placed<Office> placed, String folder, ContentBase base, Calendars calendars, Phrases said,
+            PrintRoom room, boolean proof) {
         Office office = placed.value();
         if (office.forms().isEmpty() || !office.languages().contains(said.language())
                 || !PAPERS.contains(office.paper())) {
             return List.of();
         }
-        Forms forms = new Forms(base, room, proof);
+        Forms forms = new Forms(base, calendars, room, proof);
         Phrases phrases = said.with(office.units().or(() -> base.edition().value().units()));
-        GuideWriter writer = new GuideWriter(base, phrases);
+        GuideWriter writer = new GuideWriter(base, phrases, News.NONE, calendars);
         OfficePanel panel = OfficePanel.of(placed);
         List<Form> all = new ArrayList<>();
         for (Placed<Guide> guide : base.guides().values()) {
@@ -137,7 +143,7 @@ final class Forms {
 
     private Texts texts(Placed<Guide> guide, Phrases phrases) {
         OfficePanel publisher = OfficePanel.generic(base.edition());
-        Manuscript pocket = new GuideWriter(base, phrases).write(guide, publisher, proof);
+        Manuscript pocket = new GuideWriter(base, phrases, News.NONE, calendars).write(guide, publisher, proof);
         return new Texts(LargePrint.of(pocket, phrases),
                 new PosterWriter(base, phrases).write(pocket, guide, publisher));
     }

@@ -62,7 +62,7 @@ final class PackRoom {
     private final Map<String, Miniature> miniatures = new ConcurrentHashMap<>();
 
     /** What is said in one language. */
-    private record Tongue(ContentBase base, Phrases phrases, CalendarFiles calendars) {
+    private record Tongue(ContentBase base, Phrases phrases, Calendars dates, CalendarFiles calendars) {
     }
 
     PackRoom(ContentBase base, Press press, News news, boolean proof) {
@@ -75,10 +75,11 @@ final class PackRoom {
         for (String language : edition.languages()) {
             ContentBase said = TranslatedBase.in(base, language);
             Phrases phrases = Phrases.in(language);
-            tongues.put(language, new Tongue(said, phrases, new CalendarFiles(new Calendars(said),
+            Calendars dates = new Calendars(said);
+            tongues.put(language, new Tongue(said, phrases, dates, new CalendarFiles(dates,
                     new CalendarDownload(edition, phrases))));
             for (Optional<Units> units : OfficeCopies.units(base)) {
-                GuideWriter writer = new GuideWriter(said, phrases.with(units), news);
+                GuideWriter writer = new GuideWriter(said, phrases.with(units), news, dates);
                 for (Placed<Guide> guide : said.guides().values()) {
                     SetGuides.papers(guide.value(), edition).stream().filter(papers::contains).forEach(paper ->
                             PrintRun.of(said, guide, language, paper, writer, proof, press)
@@ -103,7 +104,8 @@ final class PackRoom {
     }
 
     private List<Form> forms(Placed<Office> office, Tongue tongue) {
-        return Forms.of(office, "", tongue.base(), tongue.phrases(), new PrintRoom(press, Kept.nothing()), proof);
+        return Forms.of(office, "", tongue.base(), tongue.dates(), tongue.phrases(), new PrintRoom(press,
+                Kept.nothing()), proof);
     }
 
     /** Forms say in full what a pocket guide says in short: that may want other characters. */

@@ -119,21 +119,27 @@ final class PrintRoom {
         });
     }
 
+    /** What an order amounts to; empty when nothing is kept. */
+    Optional<String> hash(SheetOrder order) {
+        return kept.key("order", order).map(Key::hash);
+    }
+
     /**
      * The file of an order. Every order of the publication has been looked at before.
      *
+     * @param hash of the order
+     * @param job sets it, should its file not be known
      * @param path in the build; a file that the last build made of the same order stays
-     * @param set sets it, should it not be known
      */
-    void print(SheetOrder order, Supplier<Setting.Set> set, String path, OutputFolder folder) throws IOException {
-        Optional<Key> key = kept.key("sheet", order, cut());
+    void print(Optional<String> hash, Supplier<PrintJob> job, String path, OutputFolder folder) throws IOException {
+        Optional<Key> key = hash.flatMap(order -> kept.key("sheet", order, cut()));
         if (key.isPresent() && folder.keep(path, key.get().hash())) {
             kept.use(key.get());
             return;
         }
         folder.write(path, kept.bytes(key, () -> {
             freeze();
-            return press.print(order.job(set.get()));
+            return press.print(job.get());
         }), key.map(Key::hash));
     }
 

@@ -40,6 +40,8 @@ final class PrintRun {
     private final Press press;
     private final Setting.Manner manner;
     private final Setter setter;
+    /** One object, so that it is hashed once. */
+    private final Setting forAll;
     private final ChangedCopies changed;
     private final Map<FlipEdge, Imposition> sheets;
 
@@ -60,7 +62,8 @@ final class PrintRun {
         this.sheets = sheets;
         this.manner = new Setting.Manner.Panels(slots(), Optional.empty());
         this.changed = new ChangedCopies(room, guide, this::manuscript, manner);
-        this.setter = new Setting(generic, manner).setter(press);
+        this.forAll = new Setting(generic, manner);
+        this.setter = forAll.setter(press);
     }
 
     /** A proof is built although a finding stands at a sheet: what cannot be folded is left out of it. */
@@ -160,7 +163,8 @@ final class PrintRun {
 
     /** What its panels are set from. */
     Setting setting(OfficePanel office) {
-        return new Setting(manuscript(changes(office) ? changed.placed(office) : office), manner);
+        return office.office().isEmpty() ? forAll
+                : new Setting(manuscript(changes(office) ? changed.placed(office) : office), manner);
     }
 
     /** The same as {@link Setting#set}, what the copies have in common being set once. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentSkipListSet;
 import java.util.stream.Stream;
 import org.fieldfold.entry.ContentBase;
@@ -35,6 +36,8 @@ final class SetGuides {
     private final List<Form> officeForms;
     private final List<FitRow> fit;
     private final Set<Finding> findings = new ConcurrentSkipListSet<>();
+    /** By path, what each copy's order amounts to: so little can be kept of every office's. */
+    private final Map<String, String> orders = new ConcurrentHashMap<>();
 
     private SetGuides(PrintRoom room, List<PrintRun> runs, List<PrintedCopy> offices, List<Form> forms,
             List<Form> officeForms, Map<String, FitRows> rows) {
@@ -62,7 +65,9 @@ final class SetGuides {
 
     private void look(PrintedCopy copy, List<Finding> ofGeneric) {
         PrintRun run = copy.run();
-        List<Finding> found = Stream.concat(look(run, copy.office(), copy.order()).findings().stream(),
+        SheetOrder order = copy.order();
+        room.hash(order).ifPresent(hash -> orders.put(copy.path(), hash));
+        List<Finding> found = Stream.concat(look(run, copy.office(), order).findings().stream(),
                 run.moved(copy.office()).stream()).toList();
         findings.addAll(run.findings(copy.office(), found, ofGeneric));
     }
@@ -127,8 +132,10 @@ final class SetGuides {
     }
 
     private void print(PrintedCopy copy, OutputFolder folder) throws IOException {
-        SheetOrder order = copy.order();
-        room.print(order, () -> copy.run().set(copy.office(), order.setting()), copy.path(), folder);
+        room.print(Optional.ofNullable(orders.get(copy.path())), () -> {
+            SheetOrder order = copy.order();
+            return order.job(copy.run().set(copy.office(), order.setting()));
+        }, copy.path(), folder);
     }
 
     /** One file's. */

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.fieldfold.content.BaseLoader;
+import org.fieldfold.calendar.Calendars;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.GuideForm;
 import org.fieldfold.entry.Office;
@@ -47,9 +48,10 @@ class OfficeFormsTest {
         Office own = placed.value();
         Office asking = new Office(own.id(), own.name(), own.county(), own.languages(), own.paper(), own.flip(), units,
                 own.station(), List.of(guide), asked, own.leaveOut(), own.notes(), own.contact(), own.requests());
-        return Forms.of(new Placed<>(asking, placed.spans()), "", said, Phrases.in(language),
-                new PrintRoom(press, Kept.nothing()), false).stream().collect(Collectors.toMap(Form::path,
-                        form -> form.job().guide().panels().stream().flatMap(panel -> panel.marks().stream())
+        return Forms.of(new Placed<>(asking, placed.spans()), "", said, new Calendars(said),
+                Phrases.in(language), new PrintRoom(press, Kept.nothing()), false).stream()
+                .collect(Collectors.toMap(Form::path, form -> form.job().guide().panels().stream()
+                                .flatMap(panel -> panel.marks().stream())
                                 .filter(Mark.Words.class::isInstance).map(mark -> ((Mark.Words) mark).text())
                                 .collect(Collectors.joining()).replaceAll("\\s+", " ")));
     }
