@@ -32,6 +32,13 @@ final class EarlierBuilds {
                 .map(program -> Kept.in(request.kept(), program)).orElseGet(Kept::nothing);
     }
 
+    /** What those who only look may take, and leave, where builds have kept something; nothing where none have. */
+    static Kept beside(Path out) {
+        Path kept = new Compiler.Request(out, out, Optional.empty(), false, false).kept();
+        return !Files.isDirectory(kept, LinkOption.NOFOLLOW_LINKS) ? Kept.nothing() : Program.of(Compiler.class)
+                .map(program -> Kept.in(kept, program)).orElseGet(Kept::nothing);
+    }
+
     /** Reads a base; files that are as they were when an earlier build read them are not read again. */
     static LoadedBase read(Path content, Kept kept) throws IOException {
         if (!kept.isKeeping() || mayBeIssued(content)) {

@@ -3,6 +3,7 @@ package org.fieldfold;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -165,6 +166,33 @@ class IncrementTest {
         assertTrue(build().unchanged());
     }
 
+    @Test
+    void aCheckTakesWhatBuildsKeptAndAddsToIt() throws IOException {
+        Path out = folder.resolve("out");
+        Compiler.check(content, Optional.empty(), out);
+        assertFalse(Files.exists(out), "a check writes nothing where nothing was built");
+        build();
+        List<Path> before = kept();
+        for (String[] edit : new String[][] {{"common: leek moth", "common: leek moth Killitol®"},
+                {"names:", "# a line more\n\nnames:"}, {"crops: [", "crops: [["}, {"crops: [[", "crops: ["}}) {
+            edit("pests/leek-moth.yaml", edit[0], edit[1]);
+            List<Finding> anew = Compiler.check(content, Optional.empty()).findings();
+            List<Finding> taken = Compiler.check(content, Optional.empty(), out).findings();
+            assertEquals(anew, taken, edit[1]);
+            assertEquals(shown(anew), shown(taken), edit[1]);
+            assertEquals(0, filesReadAnew(), "what was read is left for the next");
+        }
+        assertEquals(before, kept(), "in the place of what was there");
+        assertEquals(Compiler.check(content, Optional.of(LocalDate.of(2029, 1, 1))).findings(),
+                Compiler.check(content, Optional.of(LocalDate.of(2029, 1, 1)), out).findings(), "another day");
+        assertFalse(build().unchanged());
+    }
+
+    private static List<String> shown(List<Finding> findings) {
+        return findings.stream().map(finding -> finding.span().place() + " "
+                + finding.span().file().lineText(finding.span().line())).toList();
+    }
+
     /** What is issued is made of its content alone, then and whenever it is built again. */
     @Test
     void anIssuedEditionTakesNothing() throws IOException, Editions.Refused {
@@ -186,6 +214,7 @@ class IncrementTest {
         assertEquals(0, again.work().taken());
         assertEquals(issued.outputs(), again.outputs());
         assertTrue(EarlierBuilds.mayBeIssued(own), "nor is what was read taken");
+        assertSame(Judging.ANEW, EarlierBuilds.judging(own, EarlierBuilds.of(request)), "nor what rules found");
     }
 
     private Compiler.Built build() throws IOException {

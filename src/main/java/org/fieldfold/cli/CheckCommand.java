@@ -1,5 +1,6 @@
 package org.fieldfold.cli;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -31,13 +32,22 @@ final class CheckCommand implements Callable<Integer> {
             description = "text, json, sarif or junit (default: ${DEFAULT-VALUE})")
     private FindingFormat format;
 
+    @Option(names = "--out", paramLabel = "DIR", defaultValue = "build-output",
+            description = "where 'compile' builds; what it kept there of files that stayed is not worked out "
+                + "again (default: ${DEFAULT-VALUE})")
+    private Path out;
+
+    @Option(names = "--anew", description = "works everything out, whatever was kept")
+    private boolean anew;
+
     CheckCommand(Terminal terminal) {
         this.terminal = terminal;
     }
 
     @Override
     public Integer call() throws Exception {
-        Compiler.Checked checked = Compiler.check(base.content, base.asOf);
+        Compiler.Checked checked = anew ? Compiler.check(base.content, base.asOf)
+                : Compiler.check(base.content, base.asOf, out);
         AskedFor asked = new AskedFor(only);
         Optional<String> unknown = asked.unknown(checked.paths());
         if (unknown.isPresent()) {
