@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.fieldfold.content.InputFile;
+import org.fieldfold.kept.Program;
 import org.fieldfold.report.Sha256;
 
 /**
@@ -26,12 +27,14 @@ record MadeFrom(String shared, Map<String, String> own) {
     static final String NAME = ".made-from";
 
     private static final String OFFICES = "/offices/";
+    /** Another program may set or write something else; of one that cannot be told its version says so. */
+    private static final String PROGRAM = Program.code(MadeFrom.class).orElse(Compiler.VERSION);
 
     /**
      * @param characters of all packs, for which the type is cut
      */
     static MadeFrom of(List<InputFile> inputs, Iterable<Integer> characters, boolean proof) {
-        StringBuilder text = new StringBuilder(Compiler.VERSION).append(' ').append(proof).append(' ')
+        StringBuilder text = new StringBuilder(PROGRAM).append(' ').append(proof).append(' ')
                 .append(characters).append('\n');
         SortedMap<String, String> hashes = new TreeMap<>();
         inputs.forEach(file -> hashes.put(file.path().substring(file.path().indexOf('/') + 1), file.sha256()));
@@ -73,13 +76,13 @@ record MadeFrom(String shared, Map<String, String> own) {
     static Optional<MadeFrom> known(Path packs, ContentFiles content, String asked) throws IOException {
         Path mark = packs.resolve(NAME);
         List<String> lines = Files.isRegularFile(mark) ? Files.readAllLines(mark) : List.of();
-        return lines.size() == 2 && lines.get(0).equals(content.key(asked))
+        return lines.size() == 2 && lines.get(0).equals(content.key(PROGRAM + " " + asked))
                 ? Optional.of(new MadeFrom(lines.get(1), own(content.hashes()))) : Optional.empty();
     }
 
     /** Remembers it for {@link #known}. */
     void remember(Path packs, ContentFiles content, String asked) throws IOException {
-        WholeFile.write(packs.resolve(NAME), (content.key(asked) + "\n" + shared + "\n")
+        WholeFile.write(packs.resolve(NAME), (content.key(PROGRAM + " " + asked) + "\n" + shared + "\n")
                 .getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -32,13 +32,20 @@ public final class Program {
      * and so nothing that it makes may be kept.
      */
     public static Optional<String> of(Class<?> type) {
+        return of(type, List.of("java.vm.name", "java.vm.version", "java.runtime.version", "os.name", "os.arch"));
+    }
+
+    /** The same, whatever Java and machine run it: for what several machines make together. */
+    public static Optional<String> code(Class<?> type) {
+        return of(type, List.of());
+    }
+
+    private static Optional<String> of(Class<?> type, List<String> properties) {
         try {
             List<Path> places = places(type.getClassLoader());
             Path own = Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI()).toRealPath();
             Digest digest = new Digest();
-            for (String property : List.of("java.vm.name", "java.vm.version", "java.runtime.version",
-                    "os.name",
-                    "os.arch")) {
+            for (String property : properties) {
                 digest.text(System.getProperty(property, ""));
             }
             boolean known = false;

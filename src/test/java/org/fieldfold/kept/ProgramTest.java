@@ -47,6 +47,22 @@ class ProgramTest {
         assertNotEquals(first, of(classes), "one file more");
     }
 
+    /** Machines with one jar make parts of one whole, whatever runs it there. */
+    @Test
+    void theCodeAloneIsTheSameOnAnotherMachine() {
+        Optional<String> here = Program.code(Key.class);
+        Optional<String> whole = Program.of(Key.class);
+        assertTrue(here.isPresent());
+        String machine = System.getProperty("os.arch");
+        try {
+            System.setProperty("os.arch", "another");
+            assertEquals(here, Program.code(Key.class));
+            assertNotEquals(whole, Program.of(Key.class));
+        } finally {
+            System.setProperty("os.arch", machine);
+        }
+    }
+
     @Test
     void aJarIsKnownByItsTableOfContents() throws Exception {
         Path one = jar("one.jar", "words");
