@@ -14,6 +14,9 @@ final class TranslationOfNothing implements TranslationRule {
 
     @Override
     public void check(TranslatedFile file, ContentBase base, Consumer<Finding> found) {
+        if (base.unread().containsKey(file.name().substring(file.name().lastIndexOf('/') + 1))) {
+            return; // the base file cannot be read: that is to be mended, not this one
+        }
         if (file.page().isPresent() && file.matching().pairs().isEmpty()) {
             found.accept(Finding.warning(file.page().get().start(), id(),
                     "expected a file of the base that has texts, found none named '" + file.name() + "'",

@@ -193,7 +193,9 @@ final class Compositor {
                 + lines + (lines == 1 ? " line" : " lines") + " over at "
                 + number(model.size()) + " pt, with every text in its short form",
                 "shorten the texts of this panel by about " + (characters + 9) / 10 * 10
-                + " characters, list fewer entries in the guide, or take a fold scheme with more panels");
+                + " characters, list fewer entries in the guide, or take a fold scheme with more panels"
+                + (lines == 1 && manuscript.proof().isPresent()
+                        ? "; the mark of a proof takes a line, without it this may fit" : ""));
     }
 
     static String number(double size) {

@@ -166,6 +166,20 @@ class CommandLineToolTest {
         assertTrue(said.startsWith("fieldfold: " + expected) && said.contains(found), said);
     }
 
+    /** It would be deleted for a slip in another file. */
+    @Test
+    void aTranslationOfAnEntryThatCannotBeReadIsNotCalledOneOfNothing() throws IOException {
+        run("draft", "translation", "es", "--content", content.toString());
+        Path edition = content.resolve("edition.yaml");
+        Files.writeString(edition, Files.readString(edition).replaceFirst("languages: \\[.*\\]",
+                "languages: [en, es]"));
+        Path pest = content.resolve("pests/potato-beetle.yaml");
+        Files.writeString(pest, Files.readString(pest).replaceFirst("crops: \\[", "crops: potato, ["));
+        String check = run("check", "--content", content.toString()).out();
+        assertTrue(check.contains("content/pests/potato-beetle.yaml:"), check);
+        assertFalse(check.contains("[translation-of-nothing]"), check);
+    }
+
     @Test
     void explainPrintsThePageOfEveryRule() {
         Compiler.rules().keySet().forEach(rule -> {
