@@ -91,7 +91,7 @@ final class PreviewDesk implements Shelf {
                     judging.changes(last, judging.facts(loaded, read))));
             base = Optional.of(TranslatedBase.in(read, read.edition().value().languages().get(0)));
             hashes = KeptJudging.hashes(loaded);
-            dates = Optional.of(dates.map(known -> known.of(read)).orElseGet(() -> new Calendars(read)));
+            dates = Optional.of(dates.map(known -> known.after(read)).orElseGet(() -> new Calendars(read)));
             pages = Optional.empty();
         }
         steps.accept("changes");

@@ -1,9 +1,12 @@
 package org.fieldfold.calendar;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.fieldfold.entry.Audience;
@@ -18,6 +21,7 @@ import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.Season;
 import org.fieldfold.entry.Station;
 import org.fieldfold.scouting.calendar.TunnelGain;
+import org.fieldfold.scouting.degreeday.TemperatureRecord;
 
 /**
  * The calendars of a base: of any of its guides, in any place. It remembers the dates of events by station,
@@ -38,9 +42,21 @@ public final class Calendars {
         this.cover = base.edition().value().underPlastic().flatMap(Warmth::gain);
     }
 
-    /** Those of another state of the base: dates are remembered as long as a station's record is the same object. */
-    public Calendars of(ContentBase other) {
-        return new Calendars(other, warmth);
+    /** Those of the same base as somebody else reads it, with the dates that are remembered. */
+    public Calendars of(ContentBase same) {
+        return new Calendars(same, warmth);
+    }
+
+    /** Those of a later state of the base: dates are remembered as long as the records of all stations stay. */
+    public Calendars after(ContentBase later) {
+        return days(base).equals(days(later)) ? of(later) : new Calendars(later);
+    }
+
+    /** By identity: to compare days would take long. */
+    private static Set<TemperatureRecord> days(ContentBase base) {
+        Set<TemperatureRecord> days = Collections.newSetFromMap(new IdentityHashMap<>());
+        base.stations().values().forEach(station -> days.add(station.value().temperatures()));
+        return days;
     }
 
     /** Near an office's own station; nowhere when the base lacks it. */

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.function.Function;
@@ -21,6 +22,7 @@ import org.fieldfold.content.InputFile;
 import org.fieldfold.content.LoadedBase;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Keys;
+import org.fieldfold.manuscript.Alphabet;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,6 +36,7 @@ class KeptResultsTest {
     private Path content;
     private final KeptResults<String> kept = new KeptResults<>();
     private final List<String> made = new ArrayList<>();
+    private Optional<Alphabet> alphabet = Optional.empty();
 
     @BeforeEach
     void lay() throws IOException {
@@ -58,9 +61,10 @@ class KeptResultsTest {
     private void round(Map<String, Function<ContentBase, Object>> readings) throws IOException {
         made.clear();
         LoadedBase loaded = BaseLoader.load(content);
-        KeptResults<String>.Round round = kept.round(loaded.base().orElseThrow(), loaded.inputs().stream()
+        ContentBase base = alphabet.map(by -> by.order(loaded.base().get())).orElseGet(loaded.base()::get);
+        KeptResults<String>.Round round = kept.round(base, loaded.inputs().stream()
                 .collect(Collectors.toMap(InputFile::path, InputFile::sha256)));
-        readings.forEach((name, reading) -> assertEquals(String.valueOf(reading.apply(loaded.base().get())),
+        readings.forEach((name, reading) -> assertEquals(String.valueOf(reading.apply(base)),
                 round.take(name, "", read -> {
                     made.add(name);
                     return String.valueOf(reading.apply(read));
@@ -161,6 +165,19 @@ class KeptResultsTest {
         assertEquals(Set.of(), remade(READINGS));
         save("schemes/roll-9.fold", scheme.replace("title Roll", "title Rolled"));
         assertEquals(Set.of("a fold scheme"), remade(READINGS));
+    }
+
+    /** Pages take a base in the order of names; of an order only the ids are told, but it is read all the same. */
+    @Test
+    void anotherOrderConcernsThoseWhoReadWhatThereIs() throws IOException {
+        alphabet = Optional.of(Alphabet.of("en"));
+        round(READINGS);
+        Path file = content.resolve("pests/leek-moth.yaml");
+        String text = Files.readString(file);
+        Files.writeString(file, text.replace("common: leek moth", "common: loud moth"));
+        assertFalse(remade(READINGS).contains("which pests there are"), "it still stands before the onion maggot");
+        Files.writeString(file, text.replace("common: leek moth", "common: zebra moth"));
+        assertTrue(remade(READINGS).contains("which pests there are"));
     }
 
     @Test
