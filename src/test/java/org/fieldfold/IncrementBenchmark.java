@@ -32,6 +32,7 @@ import org.fieldfold.region.RegionGenerator;
 public final class IncrementBenchmark {
     private static final int COLD = Integer.getInteger("cold", 3);
     private static final int WARM = Integer.getInteger("warm", 6);
+    private static final int EDITS = Integer.getInteger("edits", 4);
     private static final int ENTRIES = 260;
     private static final String CLASSES = Path.of("target/fieldfold.jar") + java.io.File.pathSeparator
             + Path.of("target/test-classes");
@@ -75,7 +76,7 @@ public final class IncrementBenchmark {
         } else {
             copy(Path.of("content"), base);
         }
-        measure(folder, base, edits(base));
+        measure(folder, base, edits(base).subList(0, EDITS));
         clear(folder);
     }
 
@@ -171,7 +172,8 @@ public final class IncrementBenchmark {
             copy(folder.resolve("first"), folder.resolve("out"));
         }
         Process process = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Djava.awt.headless=true", "-cp", CLASSES,
+                "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Djava.awt.headless=true", "-Dwarm=" + WARM, "-cp",
+                CLASSES,
                 IncrementBenchmark.class.getName(), "warm", content.toString(), folder.resolve("out").toString(),
                 edit.file(), edit.place(), String.join(" ", edit.by().stream().map(String::strip).toList()), how)
                 .redirectError(ProcessBuilder.Redirect.INHERIT).start();

@@ -1,14 +1,13 @@
 package org.fieldfold.kept;
 
-import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import org.fieldfold.report.Checksums;
@@ -65,26 +64,23 @@ final class Bundle {
         changed |= results.keySet().retainAll(wanted);
     }
 
-    /** Its file, when it is no longer what was read. */
-    Optional<byte[]> written() {
-        if (!changed) {
-            return Optional.empty();
+    /** Whether it is no longer what was read. */
+    boolean isChanged() {
+        return changed;
+    }
+
+    /** Writes its file, one result after the other: all of them at once would be twice in memory. */
+    void write(OutputStream file) throws IOException {
+        DataOutputStream out = new DataOutputStream(file);
+        for (Map.Entry<String, ByteBuffer> one : new TreeMap<>(results).entrySet()) {
+            byte[] name = one.getKey().getBytes(StandardCharsets.US_ASCII);
+            ByteBuffer result = one.getValue();
+            out.write(name);
+            out.writeInt(result.remaining());
+            out.writeLong(Checksums.of(ByteBuffer.wrap(name), result.duplicate()));
+            out.write(result.array(), result.arrayOffset() + result.position(), result.remaining());
         }
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        SortedMap<String, ByteBuffer> inOrder = new TreeMap<>(results);
-        try (DataOutputStream out = new DataOutputStream(bytes)) {
-            for (Map.Entry<String, ByteBuffer> one : inOrder.entrySet()) {
-                byte[] name = one.getKey().getBytes(StandardCharsets.US_ASCII);
-                ByteBuffer result = one.getValue();
-                out.write(name);
-                out.writeInt(result.remaining());
-                out.writeLong(Checksums.of(ByteBuffer.wrap(name), result.duplicate()));
-                out.write(result.array(), result.arrayOffset() + result.position(), result.remaining());
-            }
-        } catch (IOException impossible) {
-            throw new IllegalStateException("writing to memory", impossible);
-        }
+        out.flush();
         changed = false;
-        return Optional.of(bytes.toByteArray());
     }
 }

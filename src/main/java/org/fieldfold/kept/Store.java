@@ -1,6 +1,8 @@
 package org.fieldfold.kept;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryIteratorException;
@@ -89,9 +91,8 @@ final class Store {
     /** Writes the small results that are new. */
     void save() {
         try {
-            Optional<byte[]> written = small().written();
-            if (written.isPresent()) {
-                write(SMALL, written.get());
+            if (small().isChanged()) {
+                write(SMALL, small()::write);
             }
         } catch (IOException | SecurityException unkept) {
             // they are made again next time
@@ -103,11 +104,22 @@ final class Store {
     }
 
     private void write(String name, byte[] bytes) throws IOException {
+        write(name, file -> file.write(bytes));
+    }
+
+    /** Writes a file. */
+    private interface Writing {
+        void to(OutputStream file) throws IOException;
+    }
+
+    private void write(String name, Writing writing) throws IOException {
         Files.createDirectories(folder);
         Path whole = folder.resolve(name + "." + ProcessHandle.current().pid() + "-"
                 + unfinished.incrementAndGet() + ".part");
         try {
-            Files.write(whole, bytes);
+            try (OutputStream file = new BufferedOutputStream(Files.newOutputStream(whole))) {
+                writing.to(file);
+            }
             Files.move(whole, folder.resolve(name), StandardCopyOption.ATOMIC_MOVE,
                     StandardCopyOption.REPLACE_EXISTING);
         } finally {
