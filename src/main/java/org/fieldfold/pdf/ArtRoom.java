@@ -1,9 +1,11 @@
 package org.fieldfold.pdf;
 
+import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import org.fieldfold.typeset.FigureShapes;
 
 /** All figures of a publication. Each is made into artwork at its first use, and kept. */
@@ -38,17 +40,21 @@ final class ArtRoom implements FigureShapes {
     /** Why figures cannot be printed, by their ids: every drawing is made into artwork, every picture is read. */
     SortedMap<String, String> problems() {
         Map<String, String> problems = new ConcurrentHashMap<>();
-        contents.keySet().parallelStream().forEach(id -> {
-            try {
-                if (figure(id) instanceof VectorFigure) {
-                    artwork(id);
-                }
-            } catch (RuntimeException unprintable) {
-                // of the drawing library too, which throws whatever it comes upon
-                problems.put(id, String.valueOf(unprintable.getMessage()));
-            }
-        });
+        Map<Boolean, List<String>> pictures = contents.keySet().stream().collect(Collectors.partitioningBy(
+                id -> RasterFigure.recognises(contents.get(id))));
+        pictures.get(false).parallelStream().forEach(id -> attempt(id, () -> artwork(id), problems));
+        // one by one: the dots of a large one take 160 MB while it is read
+        pictures.get(true).forEach(id -> attempt(id, () -> figure(id), problems));
         return new TreeMap<>(problems);
+    }
+
+    private static void attempt(String id, Runnable work, Map<String, String> problems) {
+        try {
+            work.run();
+        } catch (RuntimeException unprintable) {
+            // of the drawing library too, which throws whatever it comes upon
+            problems.put(id, String.valueOf(unprintable.getMessage()));
+        }
     }
 
     /** The pattern of an address, which is the same on all copies. */

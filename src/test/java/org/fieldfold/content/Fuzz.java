@@ -19,6 +19,7 @@ public final class Fuzz {
     private static final List<Path> SEEDS = List.of(FuzzTarget.BASE,
             Path.of("src/test/resources/org/fieldfold/content/samples"), Path.of("content"));
     private static final int LARGEST = 6_000;
+    private static final int WARMING = 4;
     private static FuzzTarget target = FuzzTarget.LOADER;
 
     private Fuzz() {
@@ -33,6 +34,10 @@ public final class Fuzz {
             int number = 0;
             for (byte[] seed : seeds()) {
                 Files.write(folder.resolve("seed" + number++), seed);
+                if (number <= WARMING) {
+                    // before the clock of an input runs: much is loaded, and rewritten to be watched, for the first
+                    target.read(seed);
+                }
             }
             for (Path kept : target.kept()) {
                 Files.copy(kept, folder.resolve("kept-" + kept.getFileName()), StandardCopyOption.REPLACE_EXISTING);

@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** Every input that a fuzzer kept is read again, by the target that its folder is named after. */
 class FuzzReplayTest {
-    private static final Duration LONGEST = Duration.ofSeconds(20);
+    private static final Duration LONGEST = Duration.ofSeconds(60);
     /** Everything that is made while an input is read; far more than is held at once. */
     private static final long MOST_BYTES = 256L << 20;
     private static final ThreadMXBean THREADS = (ThreadMXBean) ManagementFactory.getThreadMXBean();
