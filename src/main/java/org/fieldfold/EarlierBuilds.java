@@ -19,8 +19,8 @@ import org.fieldfold.source.Finding;
 
 /**
  * What a build takes from earlier ones, and what it leaves for later ones: first what was understood of the
- * base's files and what rules found, then what was made of it. An issued edition is made of its content alone, whatever lies beside
- * it: it takes and leaves nothing.
+ * base's files and what rules found, then what was made of it. An issued edition is made of its
+ * content alone, whatever lies beside it: it takes and leaves nothing.
  */
 final class EarlierBuilds {
     private EarlierBuilds() {

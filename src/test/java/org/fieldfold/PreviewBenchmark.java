@@ -35,8 +35,9 @@ import org.fieldfold.entry.ContentBase;
 /**
  * How long a save of the demo base, of which an edition was issued before, takes to be seen: from the moment
  * the file is written until a client that listens on loopback holds the answer with panels and findings, and
- * the page of the handbook. What the browser then does with them is not in it. Medians (smallest to largest) of rounds, in a machine of its own
- * with the flags of {@code src/bin/fieldfold}; CPU time is that of the whole process, the client's included.
+ * the page of the handbook. What the browser then does with them is not in it. Medians (smallest to largest)
+ * of rounds, in a machine of its own with the flags of {@code src/bin/fieldfold}; CPU time is that of the whole
+ * process, the client's included.
  * Behind each part stands the CPU time of the thread that did it: on a busy machine only that says much.
  *
  * <pre>

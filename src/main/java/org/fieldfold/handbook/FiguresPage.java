@@ -49,7 +49,8 @@ public final class FiguresPage {
         out.open("tr", "class", isReleased(figure) ? "easy" : "over").open("td").text(figure.id())
                 .empty("br").element("span", figure.file(), "class", "at").close();
         out.element("td", note.shows().entry() + ", " + note.caption())
-                .element("td", note.credit().orElse("none")).element("td", note.licence().orElse("none"), "class", "brief")
+                .element("td", note.credit().orElse("none"))
+                .element("td", note.licence().orElse("none"), "class", "brief")
                 .element("td", note.release().map(Keys::word).map(word -> word.replace('-', ' '))
                         .orElse("none")).close().line();
     }

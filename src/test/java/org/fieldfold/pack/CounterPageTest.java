@@ -80,7 +80,8 @@ class CounterPageTest {
 
     @Test
     void theGuideIsFoundByItsPestsAndTheOfficeIsReached() {
-        String page = SampleCounter.page(FoldSchemes.find("roll-3").orElse(FoldSchemes.all().get(0)), FlipEdge.LONG, "en");
+        String page = SampleCounter.page(FoldSchemes.find("roll-3").orElse(FoldSchemes.all().get(0)),
+                FlipEdge.LONG, "en");
         assertTrue(page.contains("<b>For leek, onion:</b> leek moth, onion thrips."), page);
         assertTrue(page.contains("<b>555-0199</b> · Mondays"), page);
         assertTrue(page.contains("Ask for Ada Weir, bees."), page);
