@@ -63,6 +63,14 @@ class SignedWithTest {
                 .map(line -> line.strip().split(" ")[0]).toList();
     }
 
+    /** Whoever edits an entry of the demo, or what stands with it, signs it again: {@code sign ID --by REVIEWER}. */
+    @Test
+    void theDemoIsSignedAsItStands() {
+        String worklist = Desk.run((out, err) -> new Terminal(out, err, false, () -> 0, () -> today), "worklist",
+                "--content=content").out();
+        assertTrue(worklist.startsWith("edition 2027: 56 of 56 entries signed, 0 still to be signed\n"), worklist);
+    }
+
     @Test
     void theNamesStandInTheFileAndNowhereElse() throws IOException {
         assertTrue(Files.readString(content.resolve("pests/potato-beetle.yaml")).matches("(?s).*\nsigned-with: "
