@@ -55,7 +55,7 @@ final class Binder {
     }
 
     private Optional<Object> bind(YamlNode node, Shape shape, String path, Shape.Range range) {
-        places.put(path, node.span());
+        places.put(SharedPaths.of(path), node.span());
         if (node instanceof YamlNode.Refused) {
             broken = true;
             return Optional.empty();
@@ -151,7 +151,7 @@ final class Binder {
                     "add 'tier: 1' (cultural), 'tier: 2' (exclusion and natural enemies) or 'tier: 3' "
                             + "(insecticide)"));
         }
-        places.put(path + "/tier", tier.get().value().span());
+        places.put(SharedPaths.of(path + "/tier"), tier.get().value().span());
         String value = tier.get().value() instanceof YamlNode.Scalar scalar
                 && scalar.style() == YamlNode.Style.PLAIN ? scalar.value() : "";
         List<String> numbers = IntStream.rangeClosed(1, tiers.byTier().size()).mapToObj(Integer::toString)

@@ -73,7 +73,7 @@ final class TranslationReading {
                     "'fieldfold draft translation' writes it; what stands under 'text' is kept"));
             return Optional.empty();
         }
-        return Optional.of(new Translation.Passage(pair.key().value(), of.value(), words(text),
+        return Optional.of(new Translation.Passage(SharedPaths.of(pair.key().value()), of.value(), words(text),
                 text == null || text.isNothing() ? pair.key().span() : text.span(), of.span()));
     }
 

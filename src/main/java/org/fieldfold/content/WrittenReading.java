@@ -96,7 +96,7 @@ record WrittenReading(String sha256, byte[] bytes, int from, int length) {
     private static Map<String, Span> places(TreeReader in) {
         Map<String, Span> places = new HashMap<>();
         for (int left = in.number(); left > 0; left--) {
-            places.put(in.text(), in.place());
+            places.put(SharedPaths.of(in.text()), in.place());
         }
         return places;
     }

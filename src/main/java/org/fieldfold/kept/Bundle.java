@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicLong;
 import org.fieldfold.report.Checksums;
 
 /**
@@ -20,7 +21,11 @@ final class Bundle {
     private static final int NAME = 64;
     private static final int HEAD = NAME + Integer.BYTES + Long.BYTES;
 
+    /** All results are in memory while a build runs: the pages of some 600 entries. What comes behind is not kept. */
+    private static final long MOST = 64L << 20;
+
     private final Map<String, ByteBuffer> results = new ConcurrentHashMap<>();
+    private final AtomicLong held = new AtomicLong();
     private volatile boolean changed;
 
     /** @param bytes of its file; empty where there is none */
@@ -40,6 +45,7 @@ final class Bundle {
             rest.position(rest.position() + length);
             if (Checksums.of(ByteBuffer.wrap(name), result.duplicate()) == check) {
                 results.put(new String(name, StandardCharsets.US_ASCII), result.slice());
+                held.addAndGet(length);
             } else {
                 changed = true;
             }
@@ -55,13 +61,19 @@ final class Bundle {
     }
 
     void put(String name, byte[] result) {
-        results.put(name, ByteBuffer.wrap(result));
+        if (held.addAndGet(result.length) > MOST) {
+            held.addAndGet(-result.length);
+            return;
+        }
+        ByteBuffer before = results.put(name, ByteBuffer.wrap(result));
+        held.addAndGet(before == null ? 0 : -before.remaining());
         changed = true;
     }
 
     /** Drops all others. */
     void keepOnly(Set<String> wanted) {
         changed |= results.keySet().retainAll(wanted);
+        held.set(results.values().stream().mapToLong(ByteBuffer::remaining).sum());
     }
 
     /** Whether it is no longer what was read. */
