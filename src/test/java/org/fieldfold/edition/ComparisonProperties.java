@@ -21,6 +21,7 @@ import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tuple;
 import net.jqwik.api.lifecycle.AfterContainer;
 import net.jqwik.api.lifecycle.BeforeContainer;
 import org.fieldfold.content.BaseLoader;
@@ -32,11 +33,18 @@ import org.snakeyaml.engine.v2.schema.FailsafeSchema;
 
 /**
  * Every edit of an entry that its form permits is told, once and under its heading; edits that change no fact
- * are not told. Entries of the demo base, edited in their files and read as any base is.
+ * are not told. Entries and materials of the demo base, edited in their files and read as any base is.
  */
 class ComparisonProperties {
-    private static final List<String> ENTRIES = List.of("onion-thrips", "colorado-potato-beetle",
-            "striped-cucumber-beetle", "corn-earworm", "codling-moth", "imported-cabbageworm");
+    private static final List<String> ENTRIES = List.of("pests/onion-thrips", "pests/colorado-potato-beetle",
+            "pests/striped-cucumber-beetle", "pests/corn-earworm", "pests/codling-moth", "pests/imported-cabbageworm",
+            "natural-enemies/trichogramma-wasp", "natural-enemies/ground-beetle", "natural-enemies/aphidius-wasp",
+            "practices/insect-net", "practices/trap-crop", "practices/low-tunnel");
+    private static final String MATERIALS = "active-ingredients";
+
+    /** Who stands behind it since when, which is told elsewhere. */
+    private static final List<String> SIGNED = List.of("revised", "reviser", "carried-over", "signed-facts",
+            "signed-with", "label-checked");
 
     /** Headings by the first key; the tier decides for controls. */
     private static final Map<String, ChangeGroup> HEADINGS = Map.ofEntries(
@@ -48,14 +56,17 @@ class ComparisonProperties {
             Map.entry("overwinters", ChangeGroup.IDENTIFICATION),
             Map.entry("monitoring", ChangeGroup.MONITORING),
             Map.entry("thresholds", ChangeGroup.THRESHOLDS), Map.entry("spare", ChangeGroup.MEASURES),
-            Map.entry("cautions", ChangeGroup.CAUTIONS));
+            Map.entry("cautions", ChangeGroup.CAUTIONS), Map.entry("keeps-down", ChangeGroup.MEASURES),
+            Map.entry("helps", ChangeGroup.MEASURES), Map.entry("conserve", ChangeGroup.MEASURES),
+            Map.entry("release", ChangeGroup.MEASURES));
 
     /** Texts that are the advice itself. */
     private static final List<String> ADVICE = List.of("measure", "when", "comes-off", "bees", "note",
-            "reason", "act");
+            "reason", "act", "steps", "watch", "irrigation", "ventilation", "weeds", "conserve", "release");
 
     /** Texts that describe. */
-    private static final List<String> DESCRIPTION = List.of("looks", "found", "mark", "text", "year", "how");
+    private static final List<String> DESCRIPTION = List.of("looks", "found", "mark", "text", "year", "how", "summary",
+            "helps");
 
     private static Path content;
     private static Snapshot before;
@@ -63,7 +74,9 @@ class ComparisonProperties {
     @BeforeContainer
     static void lay() throws IOException {
         content = Files.createTempDirectory("compare");
-        Files.createDirectories(content.resolve("pests"));
+        for (String folder : List.of("pests", "natural-enemies", "practices")) {
+            Files.createDirectories(content.resolve(folder));
+        }
         for (String file : List.of("edition", "crops", "active-ingredients", "sources")) {
             Files.copy(Path.of("content", file + ".yaml"), content.resolve(file + ".yaml"));
         }
@@ -71,7 +84,8 @@ class ComparisonProperties {
             Files.copy(demo(entry), file(entry));
         }
         before = Snapshot.of(load());
-        assertEquals(ENTRIES.size(), before.records().get("pests").size());
+        assertEquals(ENTRIES.size(), List.of("pests", "enemies", "practices").stream()
+                .mapToInt(kind -> before.records().get(kind).size()).sum());
     }
 
     @AfterContainer
@@ -84,11 +98,11 @@ class ComparisonProperties {
     }
 
     private static Path demo(String entry) {
-        return Path.of("content/pests", entry + ".yaml");
+        return Path.of("content", entry + ".yaml");
     }
 
     private static Path file(String entry) {
-        return content.resolve("pests/" + entry + ".yaml");
+        return content.resolve(entry + ".yaml");
     }
 
     private static ContentBase load() throws IOException {
@@ -113,8 +127,14 @@ class ComparisonProperties {
         return Arbitraries.of(ENTRIES);
     }
 
-    @Property(tries = 250)
-    void everyEditIsToldOnceUnderItsHeading(@ForAll("entries") String entry, @ForAll int pick)
+    @Provide
+    Arbitrary<String> entriesAndMaterials() {
+        return Arbitraries.frequencyOf(Tuple.of(5, entries()),
+                Tuple.of(1, Arbitraries.just(MATERIALS)));
+    }
+
+    @Property(tries = 400)
+    void everyEditIsToldOnceUnderItsHeading(@ForAll("entriesAndMaterials") String entry, @ForAll int pick)
             throws Exception {
         byte[] bytes = Files.readAllBytes(demo(entry));
         List<List<Object>> paths = new ArrayList<>();
@@ -122,7 +142,7 @@ class ComparisonProperties {
                 .loadFromString(new String(bytes, StandardCharsets.UTF_8));
         scalars(tree, List.of(), paths);
         List<Object> path = paths.get(Math.floorMod(pick, paths.size()));
-        Assume.that(!List.of("revised", "reviser", "carried-over").contains(path.get(0)));
+        Assume.that(path.stream().noneMatch(SIGNED::contains));
         InPlace file = InPlace.of("x", bytes);
         String old = file.value(path.toArray()).orElseThrow();
         String value = old.matches("[0-9.]+") ? old.contains(".") ? old + "5" : old + "1"
@@ -134,12 +154,16 @@ class ComparisonProperties {
         // one key that names an item, such as its id, makes another item of it
         boolean renamed = changes.size() == 2 && changes.get(0).parts().size() == 1;
         assertTrue(changes.size() == 1 || renamed, path + " is told as " + told.get().text());
-        changes.forEach(change -> assertEquals(heading(tree, path), change.group(),
+        changes.forEach(change -> assertEquals(heading(entry, tree, path), change.group(),
                 path + ": " + change.sentence()));
-        changes.forEach(change -> assertEquals(entry, change.id()));
+        String id = entry.equals(MATERIALS)
+                ? String.valueOf(((Map<?, ?>) ((List<?>) ((Map<?, ?>) tree).get(MATERIALS)).get((Integer) path.get(1)))
+                        .get("id")) : entry.substring(entry.indexOf('/') + 1);
+        changes.forEach(change -> assertTrue(change.id().equals(id) || renamed && change.id().startsWith(id),
+                change.id() + " in place of " + id));
     }
 
-    private static ChangeGroup heading(Object tree, List<Object> path) {
+    private static ChangeGroup heading(String entry, Object tree, List<Object> path) {
         List<String> keys = path.stream().filter(String.class::isInstance).map(String.class::cast).toList();
         String last = keys.get(keys.size() - 1);
         boolean longer = last.equals("handbook") || last.equals("garden");
@@ -147,6 +171,12 @@ class ComparisonProperties {
         boolean describes = DESCRIPTION.contains(field) || longer && ADVICE.contains(field);
         if (describes && !keys.get(0).equals("cautions")) {
             return ChangeGroup.WORDING;
+        }
+        if (entry.equals(MATERIALS)) {
+            return ChangeGroup.MATERIALS;
+        }
+        if (entry.startsWith("practices/")) {
+            return keys.get(0).equals("sources") ? ChangeGroup.OTHER : ChangeGroup.MEASURES;
         }
         if (keys.get(0).equals("controls")) {
             Map<?, ?> control = (Map<?, ?>) ((List<?>) ((Map<?, ?>) tree).get("controls")).get(
