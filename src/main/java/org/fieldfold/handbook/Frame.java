@@ -43,16 +43,22 @@ final class Frame {
         return "/*<![CDATA[*/" + style + "/*]]>*/";
     }
 
+    /** A script stands in a section that XML reads as text, and HTML as comments of the script. */
+    static String code(String script) {
+        return "//<![CDATA[\n" + script + "//]]>";
+    }
+
     /**
-     * The same with a script in front of the body, and a place before it where the script puts its tools. The
-     * script stands in a section that XML reads as text, and HTML as comments of the script.
+     * The same with a script in front of the body, and a place before it where the script puts its tools.
+     *
+     * @param code of the script, see {@link #code}
+     * @param place what stands for it in the page
      */
-    String inline(String title, String style, String script, String body) {
+    String inline(String title, String style, String code, String place, String body) {
         String sheet = sheet(style);
-        String code = "//<![CDATA[\n" + script + "//]]>";
         return page(title, NOTHING + "img-src data:; style-src 'sha256-" + hash(sheet)
                 + "'; script-src 'sha256-" + hash(code) + "'", "<style>" + sheet + "</style>",
-                TOOLS + "<script>" + code + "</script>\n" + body);
+                TOOLS + "<script>" + place + "</script>\n" + body);
     }
 
     /** A page of a folder, whose style, script and pictures are files beside it. */

@@ -112,11 +112,11 @@ public final class Handbook {
                 .close();
         body.close().line();
         pages.markup(form).bar(body, Page.Kind.START);
-        String script = script(base, form, pages);
+        String code = Frame.code(script(base, form, pages));
         String style = Sheet.read(SHEET) + Sheet.read("tools.css") + Sheet.read("screens.css")
                 + form.style(kept);
         return new HandbookFile(file(book.language()),
-                whole.in(frame.inline(title(), style, script, body.toString())));
+                whole.in(frame.inline(title(), style, code, WholeBook.scriptPlace(), body.toString()), code));
     }
 
     private KeptPages pages(Form form, List<Phrases> languages) {

@@ -11,6 +11,8 @@ import java.util.List;
 final class WholeBook {
     /** Where the pages stand in what is around them; text becomes markup in a way that never writes it. */
     private static final String PLACE = "<!--pages-->";
+    /** Where the script stands; the head before it holds neither content's words nor a script. */
+    private static final String SCRIPT = "<!--script-->";
 
     private final List<byte[]> pages = new ArrayList<>();
 
@@ -23,23 +25,34 @@ final class WholeBook {
         body.written(PLACE);
     }
 
-    /** @param around with the place of the pages in it, which is the last one that looks like it */
-    byte[] in(String around) {
+    /** Stands for the script in the frame. */
+    static String scriptPlace() {
+        return SCRIPT;
+    }
+
+    /**
+     * The file.
+     *
+     * @param around with the place of the pages in it, which is the last one that looks like it, and that of the
+     *     script before it
+     */
+    byte[] in(String around, String script) {
         int at = around.lastIndexOf(PLACE);
-        byte[] before = bytes(around.substring(0, at));
-        byte[] behind = bytes(around.substring(at + PLACE.length()));
-        int length = before.length + behind.length;
-        for (byte[] page : pages) {
-            length = Math.addExact(length, page.length);
+        int code = around.lastIndexOf(SCRIPT, at);
+        List<byte[]> parts = new ArrayList<>(List.of(bytes(around.substring(0, code)), bytes(script),
+                bytes(around.substring(code + SCRIPT.length(), at))));
+        parts.addAll(pages);
+        parts.add(bytes(around.substring(at + PLACE.length())));
+        int length = 0;
+        for (byte[] part : parts) {
+            length = Math.addExact(length, part.length);
         }
         byte[] whole = new byte[length];
-        System.arraycopy(before, 0, whole, 0, before.length);
-        int end = before.length;
-        for (byte[] page : pages) {
-            System.arraycopy(page, 0, whole, end, page.length);
-            end += page.length;
+        int end = 0;
+        for (byte[] part : parts) {
+            System.arraycopy(part, 0, whole, end, part.length);
+            end += part.length;
         }
-        System.arraycopy(behind, 0, whole, end, behind.length);
         return whole;
     }
 
