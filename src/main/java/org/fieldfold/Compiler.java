@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import org.fieldfold.check.Rulebook;
 import org.fieldfold.content.BaseLoader;
 import org.fieldfold.content.Draft;
+import org.fieldfold.content.FewFindings;
 import org.fieldfold.content.FormRule;
 import org.fieldfold.content.InputFile;
 import org.fieldfold.content.LoadedBase;
@@ -145,7 +146,7 @@ public final class Compiler {
             findings.addAll(CarriedOver.findings(base, ledgers, () -> judging.facts(loaded, base)));
         });
         Collections.sort(findings);
-        return new Checked(loaded.base(), List.copyOf(findings), loaded.inputs(), ledgers);
+        return new Checked(loaded.base(), List.copyOf(FewFindings.ofAll(findings)), loaded.inputs(), ledgers);
     }
 
     /** Checks a content base and builds everything from it, or nothing. */

@@ -3,15 +3,20 @@ package org.fieldfold;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import org.fieldfold.content.TableKind;
+import org.fieldfold.report.FindingFormat;
+import org.fieldfold.source.Finding;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -66,6 +71,20 @@ class LimitsTest {
             assertEquals("expected the address of a page with https: or http:, found '" + written + "' [link-scheme] write "
                     + "it whole, as in https://handbook.example/2027", found.get(0).replaceFirst("^[0-9]+:11 ", ""));
         }
+    }
+
+    /** A rule may have something to say of each of its entries, and print the line each time. */
+    @Test
+    void aGuideOfManyEntriesOnOneLineIsCheckedAndSaidInBoundedTime() throws IOException {
+        Path content = Files.createDirectories(folder.resolve("content"));
+        Files.copy(SAMPLE, content.resolve("edition.yaml"));
+        Files.writeString(Files.createDirectories(content.resolve("guides")).resolve("long.yaml"), "title: A\npurpose: B\n"
+                + "audience: garden\nscheme: accordion-4\nentries: [" + "a,".repeat(49_000) + "]\n");
+        assertTimeoutPreemptively(Duration.ofSeconds(100), () -> {
+            List<Finding> findings = Compiler.check(content, Optional.empty()).findings();
+            assertTrue(findings.size() > 9_000 && findings.size() < 10_100, "findings: " + findings.size());
+            assertTrue(FindingFormat.TEXT.write(findings, false).length() < 10_000_000);
+        });
     }
 
     @Test

@@ -3,6 +3,7 @@ package org.fieldfold.content;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,7 +12,7 @@ import org.fieldfold.source.Finding;
 import org.fieldfold.source.SourceFile;
 
 /** The findings of one file: of a file that is wrong throughout, the first ones, and that there are more. */
-final class FewFindings extends ArrayList<Finding> {
+public final class FewFindings extends ArrayList<Finding> {
     static final int MOST = 500;
     /** Of all files while they are read; each takes room. */
     private static final int MOST_HELD = 50_000;
@@ -35,8 +36,13 @@ final class FewFindings extends ArrayList<Finding> {
         return Math.max(1, Math.min(MOST, MOST_HELD / Math.max(1, files)));
     }
 
-    /** All findings; where they are too many, as many of each file as there is room for, and one at the least. */
-    static List<Finding> ofAll(List<Finding> findings) {
+    /**
+     * All findings; where they are too many, as many of each file as there is room for, the gravest before the
+     * others, and one at the least.
+     *
+     * @param findings sorted
+     */
+    public static List<Finding> ofAll(List<Finding> findings) {
         if (findings.size() <= MOST_TOGETHER) {
             return findings;
         }
@@ -47,11 +53,10 @@ final class FewFindings extends ArrayList<Finding> {
         while (together(counts, most + 1) <= MOST_TOGETHER) {
             most++;
         }
-        for (Finding finding : findings) {
-            int few = most;
-            files.computeIfAbsent(finding.span().file(), file -> new FewFindings(few)).add(finding);
-        }
-        return files.values().stream().flatMap(List::stream).toList();
+        int few = most;
+        findings.stream().sorted(Comparator.comparing(Finding::severity)).forEach(finding ->
+                files.computeIfAbsent(finding.span().file(), file -> new FewFindings(few)).add(finding));
+        return files.values().stream().flatMap(List::stream).sorted().toList();
     }
 
     private static long together(int[] counts, int most) {

@@ -79,9 +79,9 @@ public final class SourceFile implements Comparable<SourceFile> {
     /** The text of a 1-based line, without its end. */
     public String lineText(int line) {
         int from = lineStart(line);
-        int to = from;
-        while (to < text.length() && text.charAt(to) != '\n' && text.charAt(to) != '\r') {
-            to++;
+        int to = lineStart(line + 1);
+        while (to > from && (text.charAt(to - 1) == '\n' || text.charAt(to - 1) == '\r')) {
+            to--;
         }
         return text.substring(from, to);
     }

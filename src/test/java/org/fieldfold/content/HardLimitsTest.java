@@ -124,6 +124,20 @@ class HardLimitsTest {
                 .map(FewFindings::ofEach).toList());
     }
 
+    @Test
+    void anErrorBehindManyNotesIsStillSaid() {
+        SourceFile file = new SourceFile("content/a.yaml", "x".repeat(20_000));
+        List<Finding> findings = new ArrayList<>();
+        for (int i = 0; i < FewFindings.MOST_TOGETHER; i++) {
+            findings.add(FormRule.UNEXPECTED_FILE.at(new Span(file, i, i), "a", "b"));
+        }
+        Finding error = FormRule.BAD_ID.at(new Span(file, 19_999, 19_999), "a", "b");
+        findings.add(error);
+        List<Finding> few = FewFindings.ofAll(findings);
+        assertEquals(error, few.get(few.size() - 1));
+        assertEquals(FewFindings.MOST_TOGETHER + 1, few.size());
+    }
+
     private void sized(Base base, String path, long size) throws IOException {
         base.with(path, "");
         try (RandomAccessFile file = new RandomAccessFile(base.folder().resolve(path).toFile(), "rw")) {
