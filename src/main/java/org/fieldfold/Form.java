@@ -90,5 +90,6 @@ final class Form {
 
     void print(OutputFolder folder) throws IOException {
         room.print(room.hash(order), this::job, path, folder);
+        released();
     }
 }
