@@ -16,6 +16,10 @@ import org.fieldfold.source.SourceFile;
  * with each other is worked out anew at every load.
  */
 public final class KeptReadings {
+    /** A hash, and numbers of a few bytes each. */
+    private static final int ENTRY = 80;
+    private static final int MOST_ROOM = 1 << 30;
+
     private Map<String, FileReading> last = Map.of();
     /** What they were read from: to compare bytes is quicker than to hash them. */
     private Map<String, byte[]> lastBytes = Map.of();
@@ -106,7 +110,10 @@ public final class KeptReadings {
                             : WrittenReading.of(reading);
             same.ifPresent(one -> all.put(path, one));
         });
-        TreeWriter out = new TreeWriter(new SourceFile("", ""));
+        // of a large base it is large, and not to be held twice while it grows
+        long room = all.entrySet().stream().mapToLong(each -> each.getKey().length() + each.getValue().length()
+                + ENTRY).sum();
+        TreeWriter out = new TreeWriter(new SourceFile("", ""), (int) Math.min(room, MOST_ROOM));
         try {
             out.number(all.size());
             for (Map.Entry<String, WrittenReading> each : all.entrySet()) {

@@ -33,16 +33,22 @@ final class TreeWriter {
 
     private final SourceFile file;
     private final Map<Class<?>, Integer> types = new HashMap<>();
-    private byte[] bytes = new byte[1 << 10];
+    private byte[] bytes;
     private int length;
 
     /** @param file in which all places lie */
     TreeWriter(SourceFile file) {
+        this(file, 1 << 10);
+    }
+
+    /** @param room bytes that are likely needed */
+    TreeWriter(SourceFile file, int room) {
         this.file = file;
+        this.bytes = new byte[room];
     }
 
     byte[] bytes() {
-        return Arrays.copyOf(bytes, length);
+        return length == bytes.length ? bytes : Arrays.copyOf(bytes, length);
     }
 
     void value(Object value) throws Formless {
