@@ -31,11 +31,15 @@ final class Digest {
         bytes[length++] = (byte) kind;
     }
 
+    /** Seven bits a byte, the last one marked: lengths are small, and every byte more is hashed as well. */
     void number(long number) {
-        room(8);
-        for (int shift = 56; shift >= 0; shift -= 8) {
-            bytes[length++] = (byte) (number >>> shift);
+        room(10);
+        long rest = number;
+        while ((rest & ~0x7FL) != 0) {
+            bytes[length++] = (byte) (rest & 0x7F);
+            rest >>>= 7;
         }
+        bytes[length++] = (byte) (rest | 0x80);
     }
 
     /**

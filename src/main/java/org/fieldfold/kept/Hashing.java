@@ -2,6 +2,8 @@ package org.fieldfold.kept;
 
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.time.temporal.TemporalAccessor;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -31,6 +33,15 @@ final class Hashing {
                     .toArray(Method[]::new);
             Arrays.stream(accessors).forEach(accessor -> accessor.setAccessible(true));
             return accessors;
+        }
+    };
+
+    /** Classes by 64 bits of the hash of their name: names are long, and every record has one. */
+    private static final ClassValue<Long> NAMES = new ClassValue<>() {
+        @Override
+        protected Long computeValue(Class<?> type) {
+            return ByteBuffer.wrap(Digest.sha256().digest(type.getName().getBytes(StandardCharsets.UTF_8)))
+                    .getLong();
         }
     };
 
@@ -146,7 +157,7 @@ final class Hashing {
 
     private void record(Record record, Digest digest) {
         digest.tag('r');
-        digest.text(record.getClass().getName());
+        digest.number(NAMES.get(record.getClass()));
         for (Method accessor : ACCESSORS.get(record.getClass())) {
             try {
                 add(accessor.invoke(record), digest);
