@@ -10,8 +10,11 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -69,6 +72,35 @@ class SignedWithTest {
         String worklist = Desk.run((out, err) -> new Terminal(out, err, false, () -> 0, () -> today), "worklist",
                 "--content=content").out();
         assertTrue(worklist.startsWith("edition 2027: 56 of 56 entries signed, 0 still to be signed\n"), worklist);
+    }
+
+    /** Every entry of the demo, with other line ends and a byte-order mark in front of every second one. */
+    @Test
+    void signingAnyEntryOfTheDemoLeavesAllOtherBytes() throws IOException {
+        content = folder.resolve("demo");
+        Desk.copy(Path.of("content"), content);
+        Map<Path, String> before = new TreeMap<>();
+        for (String kind : List.of("pests", "natural-enemies", "practices")) {
+            try (Stream<Path> files = Files.list(content.resolve(kind))) {
+                for (Path file : files.sorted().toList()) {
+                    String text = (before.size() % 2 == 0 ? "\uFEFF" : "")
+                            + Files.readString(file).replace("\n", "\r\n").replaceFirst("revised: ", "revised:   ");
+                    Files.writeString(file, text);
+                    before.put(file, text);
+                }
+            }
+        }
+        List<String> sign = new ArrayList<>(List.of("sign", "--by=dalia"));
+        before.keySet().forEach(file -> sign.add(file.getFileName().toString().replace(".yaml", "")));
+        Desk.Run signed = run(sign.toArray(String[]::new));
+        assertEquals(0, signed.status(), signed.err());
+        String written = "(?m)^(revised: +|reviser: |signed-facts: |signed-with: )[^\r\n]*";
+        for (Map.Entry<Path, String> file : before.entrySet()) {
+            String after = Files.readString(file.getKey());
+            assertTrue(after.contains("revised:   2026-12-20\r\n") && after.contains("reviser: dalia\r\n"), after);
+            assertEquals(file.getValue().replaceAll(written, "$1"), after.replaceAll(written, "$1"),
+                    file.getKey().toString());
+        }
     }
 
     @Test
