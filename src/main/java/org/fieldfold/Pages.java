@@ -42,7 +42,7 @@ import org.fieldfold.source.Finding;
 /** What is opened on a screen: the handbook in both forms, the review, and the base as open data. */
 final class Pages {
     /**
-     * More than most mail carries (common practice, no source); some 800 entries in full come to as much.
+     * More than most mail carries (common practice, no source); some 1,000 entries in full come to as much.
      */
     private static final int LARGEST_FILE = 20_000_000;
 
