@@ -56,7 +56,7 @@ class BoundedMemoryTest {
         }
         for (long i = files; i < Folder.MOST_FILES; i++) {
             Files.writeString(practices.resolve("p" + i + ".yaml"), "name: Row cover\ntier: 2\nkind: row-cover\nsummary: "
-                    + "Cover on hoops.\n" + ("wrong-" + i + ": 1\n").repeat(10));
+                    + "Cover on hoops.\n" + ("wrong-" + i + ": 1\n").repeat(40));
         }
         return base;
     }
