@@ -51,6 +51,7 @@ class NuCheckerTest {
                 false)));
         pages.add(new HandbookFile("review/reading.html", ReadingPage.write(edition, List.of(new Reading("en",
                 List.of(new ReadingRow("Potato", 3.2, true, "1 of 9")), List.of())), false)));
+        pages.add(new HandbookFile("review/thresholds.html", ThresholdsPage.write(Shipped.BASE, true)));
         pages.add(new HandbookFile("review/figures.html", FiguresPage.write(Shipped.BASE, true)));
         pages.add(new HandbookFile("review/weeks.html", CalendarReviewPage.write(Shipped.BASE,
                 new Calendars(Shipped.BASE), true)));
