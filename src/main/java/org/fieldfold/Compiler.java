@@ -24,6 +24,7 @@ import org.fieldfold.content.InputFile;
 import org.fieldfold.content.LoadedBase;
 import org.fieldfold.content.Nearest;
 import org.fieldfold.edition.Comparison;
+import org.fieldfold.edition.EarlierTexts;
 import org.fieldfold.edition.Snapshot;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
@@ -254,7 +255,8 @@ public final class Compiler {
             throws IOException {
         ContentBase base = BaseLoader.load(content).base().orElseThrow(() -> new IllegalArgumentException(
                 "expected a content base whose edition.yaml can be read; 'fieldfold check' says more"));
-        return Draft.translations(base, language, file);
+        return Draft.translations(base, language, file,
+                EarlierTexts.of(Ledgers.in(content).byYear().values())::of);
     }
 
     /** The page of a rule, or empty when there is no such rule. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.fieldfold.entry.ContentBase;
 
 /**
@@ -75,10 +76,12 @@ public record Draft(String path, String text) {
      * kept, what is missing or due is marked.
      *
      * @param file one base file without its ending, as in {@code pests/onion-thrips}; empty for all
+     * @param earlier what a text said when it was translated, by its hash then; empty when nobody knows
      * @throws IllegalArgumentException for a language or a file that is none
      */
-    public static List<Draft> translations(ContentBase base, String language, Optional<String> file) {
-        return TranslationDraft.of(base, language, file);
+    public static List<Draft> translations(ContentBase base, String language, Optional<String> file,
+            Function<String, Optional<String>> earlier) {
+        return TranslationDraft.of(base, language, file, earlier);
     }
 
     private static List<FileKind> drafted() {

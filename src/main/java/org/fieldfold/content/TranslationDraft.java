@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Translation;
 import org.fieldfold.translation.BaseText;
@@ -13,22 +14,27 @@ import org.fieldfold.translation.Matching;
 
 /**
  * The working file of a translator: every text of a base file in its order, the base text in a comment above
- * its translation. What is translated is kept; what is due keeps its old hash and shows the new one.
+ * its translation. What is translated is kept; what is due keeps its old hash and shows the new one, and
+ * above the text as it is now the one that was translated, where an issued edition has it.
  */
 final class TranslationDraft {
     private final String language;
+    private final Function<String, Optional<String>> earlier;
     private final StringBuilder out = new StringBuilder();
 
-    private TranslationDraft(String language) {
+    private TranslationDraft(String language, Function<String, Optional<String>> earlier) {
         this.language = language;
+        this.earlier = earlier;
     }
 
     /**
      * The files of a language as they should stand now.
      *
      * @param file one base file, as in {@code pests/onion-thrips}, or empty for all
+     * @param earlier what a text said when it was translated, by its hash then; empty when nobody knows
      */
-    static List<Draft> of(ContentBase base, String language, Optional<String> file) {
+    static List<Draft> of(ContentBase base, String language, Optional<String> file,
+            Function<String, Optional<String>> earlier) {
         if (!language.matches("[a-z]{2}")) {
             throw new IllegalArgumentException("expected a language as in es, found '" + language + "'");
         }
@@ -48,7 +54,7 @@ final class TranslationDraft {
             List<BaseText> asked = texts.stream().filter(text -> isAsked(text, passages)).toList();
             if ((file.isEmpty() || name.equals(path)) && !asked.isEmpty()) {
                 drafts.add(new Draft(language + "/" + path + ".yaml",
-                        new TranslationDraft(language).write(path, Matching.of(asked, passages))));
+                        new TranslationDraft(language, earlier).write(path, Matching.of(asked, passages))));
             }
         });
         return drafts;
@@ -84,15 +90,25 @@ final class TranslationDraft {
         switch (pair.state()) {
             case CURRENT -> { }
             case MISSING -> out.append("  # TO DO\n");
-            case DUE -> out.append("  # TO DO: the base has changed; its text is now ").append(text.hash())
-                    .append('\n');
+            case DUE -> {
+                out.append("  # TO DO: the base has changed; its text is now ").append(text.hash()).append('\n');
+                earlier.apply(pair.passage().get().of()).ifPresent(was -> {
+                    out.append("  # translated was:\n");
+                    comment(was);
+                    out.append("  # and it is now:\n");
+                });
+            }
         }
-        for (String line : text.words().split("\n")) {
+        comment(text.words());
+        body(pair.state() == Matching.State.DUE ? pair.passage().get().of() : text.hash(), now,
+                text.oneLine());
+    }
+
+    private void comment(String words) {
+        for (String line : words.split("\n")) {
             Wrapped.lines(line, Wrapped.COLUMNS - 4).forEach(part ->
                     out.append(part.isEmpty() ? "  #" : "  # " + part).append('\n'));
         }
-        body(pair.state() == Matching.State.DUE ? pair.passage().get().of() : text.hash(), now,
-                text.oneLine());
     }
 
     private void text(String path, String of, String words, boolean oneLine) {

@@ -18,6 +18,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.locks.ReadWriteLock;
+import java.util.concurrent.locks.ReentrantReadWriteLock;
 import java.util.stream.Collectors;
 import org.fieldfold.report.Checksums;
 import org.fieldfold.report.Sha256;
@@ -43,8 +45,11 @@ public final class OutputFolder implements AutoCloseable {
     private final FileChannel lockFile;
     private final FileLock lock;
     private final List<Published> files = new ArrayList<>();
+    /** Of one who closes, against those who write: where one of several fails, the others may still be at it. */
+    private final ReadWriteLock writing = new ReentrantReadWriteLock();
     private Map<String, Published> last = Map.of();
     private int kept;
+    private boolean closed;
 
     private OutputFolder(Path target, FileChannel lockFile, FileLock lock) {
         this.target = target;
@@ -161,7 +166,11 @@ public final class OutputFolder implements AutoCloseable {
      * Where that cannot be, the file has to be written.
      */
     private boolean linked(String path) {
+        writing.readLock().lock();
         try {
+            if (closed) {
+                return false;
+            }
             Path file = staging.resolve(path);
             if (!Files.isDirectory(file.getParent())) {
                 Files.createDirectories(file.getParent());
@@ -170,6 +179,8 @@ public final class OutputFolder implements AutoCloseable {
             return true;
         } catch (IOException | UnsupportedOperationException | SecurityException cannot) {
             return false;
+        } finally {
+            writing.readLock().unlock();
         }
     }
 
@@ -196,13 +207,19 @@ public final class OutputFolder implements AutoCloseable {
         if (!file.startsWith(staging)) {
             throw new IOException("expected a path inside the build, found '" + path + "'");
         }
+        writing.readLock().lock();
         try {
+            if (closed) {
+                throw new IOException("expected a build that is open, found one that was given up");
+            }
             if (!Files.isDirectory(file.getParent())) {
                 Files.createDirectories(file.getParent());
             }
             Files.write(file, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         } catch (IOException failed) {
             throw new UnwritableException(target.resolve(path), KEPT, failed);
+        } finally {
+            writing.readLock().unlock();
         }
     }
 
@@ -246,12 +263,15 @@ public final class OutputFolder implements AutoCloseable {
         return target;
     }
 
-    /** Drops what was not published. */
+    /** Drops what was not published, once nobody writes any more. */
     @Override
     public void close() throws IOException {
+        writing.writeLock().lock();
         try {
+            closed = true;
             delete(staging);
         } finally {
+            writing.writeLock().unlock();
             lock.release();
             lockFile.close();
         }

@@ -16,6 +16,8 @@ import org.fieldfold.source.Span;
  * @param optional whether they may stand in another language as they are
  */
 public record BaseText(String path, String words, boolean oneLine, boolean optional, Span span) {
+    /** How lists of words stand in one text. */
+    public static final String BETWEEN = "; ";
     private static final int BYTES = 4;
     private static final Pattern SPACE = Pattern.compile("\\s+");
 
@@ -24,6 +26,11 @@ public record BaseText(String path, String words, boolean oneLine, boolean optio
      * white space as single spaces, so that breaking lines anew is no change.
      */
     public String hash() {
+        return hash(words);
+    }
+
+    /** The same of any words, as of those that stood there once. */
+    public static String hash(String words) {
         try {
             byte[] hash = MessageDigest.getInstance("SHA-256")
                     .digest(SPACE.matcher(words.strip()).replaceAll(" ").getBytes(StandardCharsets.UTF_8));

@@ -22,8 +22,6 @@ import org.fieldfold.prose.Prose;
  * are: a new key of the model is translated without a change here.
  */
 final class TextWalk {
-    /** How lists of words stand in one text. */
-    static final String BETWEEN = "; ";
     /** Keys that tell the items of a list apart, the best first. */
     private static final List<String> NAMING = List.of("id", "entry", "stage", "material");
 
@@ -142,9 +140,9 @@ final class TextWalk {
 
     private Object words(Object value, Place place, boolean optional) {
         if (value instanceof List<?> list) {
-            String joined = String.join(BETWEEN, list.stream().map(String::valueOf).toList());
+            String joined = String.join(BaseText.BETWEEN, list.stream().map(String::valueOf).toList());
             String said = change.line(place, joined, optional);
-            return said.isEmpty() ? List.of() : List.of(said.split(BETWEEN));
+            return said.isEmpty() ? List.of() : List.of(said.split(BaseText.BETWEEN));
         }
         return value instanceof Optional<?> given ? given.map(words -> words(words, place, optional))
                 : change.line(place, (String) value, optional);

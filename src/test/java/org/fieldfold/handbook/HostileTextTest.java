@@ -23,7 +23,8 @@ class HostileTextTest {
             "body", "main", "article", "section", "nav", "div", "p", "span", "a", "h1", "h2", "h3", "h4",
             "h5", "ul", "ol", "li", "dl", "dt", "dd", "table", "caption", "thead", "tbody", "tr", "th", "td",
             "figure", "figcaption", "img", "svg", "rect", "path", "strong", "b", "small", "em", "i", "label", "input",
-            "code", "meter", "hr", "wbr", "script", "polyline", "circle", "m-", "c-");
+            "code", "meter", "hr", "wbr", "script", "polyline", "circle", "m-", "c-",
+            "details", "summary");
 
     @Test
     void everyTextOfTheHandbookStaysText() throws ReflectiveOperationException {

@@ -10,8 +10,11 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,6 +43,40 @@ class OutputFolderTest {
         }
         assertEquals("old.txt", Files.readString(parent.resolve("2027/old.txt")));
         assertFalse(Files.exists(parent.resolve("2027/new.txt")));
+    }
+
+    /** Several write at once; where one of them fails, the others may still be at it when the build is given up. */
+    @Test
+    void whoStillWritesWhenABuildIsGivenUpLeavesNothing() throws Exception {
+        for (int round = 0; round < 20; round++) {
+            List<Thread> writers = new ArrayList<>();
+            AtomicInteger refused = new AtomicInteger();
+            CountDownLatch begun = new CountDownLatch(4);
+            try (OutputFolder folder = OutputFolder.open(parent, "2027")) {
+                for (int i = 0; i < 4; i++) {
+                    String name = "writer-" + i;
+                    writers.add(new Thread(() -> write(folder, name, begun, refused)));
+                }
+                writers.forEach(Thread::start);
+                begun.await();
+            }
+            for (Thread writer : writers) {
+                writer.join();
+            }
+            assertEquals(4, refused.get(), "each was told");
+            assertFalse(Files.exists(parent.resolve(".2027.next")));
+        }
+    }
+
+    private static void write(OutputFolder folder, String name, CountDownLatch begun, AtomicInteger refused) {
+        try {
+            for (int i = 0; i < 5_000; i++) {
+                folder.write(name + "/" + i + "/page", new byte[100]);
+                begun.countDown();
+            }
+        } catch (IOException givenUp) {
+            refused.incrementAndGet();
+        }
     }
 
     @Test

@@ -45,7 +45,8 @@ record SampleBase(Path folder) {
 
     /** Brings the working files of a translator up to date, as the command does. */
     List<Draft> draft() throws IOException {
-        List<Draft> drafts = Draft.translations(load(), "es", java.util.Optional.empty());
+        List<Draft> drafts = Draft.translations(load(), "es", java.util.Optional.empty(),
+                hash -> java.util.Optional.empty());
         for (Draft draft : drafts) {
             Path file = folder.resolve(draft.path());
             Files.createDirectories(file.getParent());
