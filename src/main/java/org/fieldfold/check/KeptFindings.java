@@ -39,7 +39,7 @@ public final class KeptFindings {
 
     /** The findings of the last check, to be known in a later process; empty before the first. */
     public synchronized Optional<byte[]> bytes() {
-        return day.map(asOf -> kept.bytes(asOf, new FindingForm(Map.of())));
+        return day.map(asOf -> kept.bytes(new FindingForm(Map.of())));
     }
 
     /**
@@ -48,13 +48,13 @@ public final class KeptFindings {
      * @param hashes of the files that the base was read from, by path
      */
     public synchronized List<Finding> check(ContentBase base, LocalDate asOf, Map<String, String> hashes) {
-        written.ifPresent(bytes -> kept.goOn(bytes, asOf, new FindingForm(Sources.of(base))));
+        written.ifPresent(bytes -> kept.goOn(bytes, new FindingForm(Sources.of(base))));
         written = Optional.empty();
         day = Optional.of(asOf);
         SortedMap<String, Integer> asked = new TreeMap<>();
         KeptResults<List<Finding>>.Round round = kept.round(base, hashes);
         List<Finding> findings = Rulebook.questions(base).parallel().flatMap(question ->
-                round.take(question.name(), asOf, read -> ask(question, read, asOf, asked)).stream())
+                round.take(question.name(), asOf.toString(), read -> ask(question, read, asOf, asked)).stream())
                 .sorted().toList();
         round.end();
         this.asked = asked;

@@ -56,7 +56,7 @@ public final class HandbookWriter {
          * @param name that no other pages of the book have
          * @param of what they are made of besides the base
          */
-        List<Page> pages(String name, Object of, Writing writing);
+        List<Page> pages(String name, String of, Writing writing);
     }
 
     /**
@@ -80,7 +80,7 @@ public final class HandbookWriter {
     private List<Page> pages(Desk desk) {
         List<Page> pages = new ArrayList<>();
         Optional<Page> fresh = new NewsPage(register, news).page();
-        pages.addAll(desk.pages("start", fresh.isPresent(), (known, dates) ->
+        pages.addAll(desk.pages("start", String.valueOf(fresh.isPresent()), (known, dates) ->
                 List.of(new StartPage(known, fresh.isPresent()).page())));
         fresh.ifPresent(pages::add);
         pages.addAll(desk.pages("finder", "", (known, dates) -> new FinderPages(known).pages()));

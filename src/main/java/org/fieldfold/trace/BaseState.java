@@ -34,6 +34,30 @@ record BaseState(Optional<String> edition, Map<String, Map<String, Optional<Stri
         return new Reading(base, hashes).state();
     }
 
+    /**
+     * That of the same base in a language: a record is made of its own file and of the one that translates it.
+     *
+     * @param texts of each record the file in which its translated texts stand
+     */
+    BaseState in(String language, TranslatedTexts texts) {
+        Map<String, Optional<String>> files = parts.getOrDefault(WatchedBase.files(language), Map.of());
+        Map<String, Map<String, Optional<String>>> said = new HashMap<>();
+        parts.forEach((part, states) -> {
+            Map<String, Optional<String>> both = new LinkedHashMap<>();
+            states.forEach((id, state) -> both.put(id, both(state, texts.file(part, id), files)));
+            said.put(part, both);
+        });
+        return new BaseState(both(edition, texts.file("edition", ""), files), said);
+    }
+
+    /** An own file that is not known, or one of a translation that is there and not known, is never the same. */
+    private static Optional<String> both(Optional<String> own, Optional<String> file,
+            Map<String, Optional<String>> files) {
+        Optional<String> translated = file.isPresent() && files.containsKey(file.get()) ? files.get(file.get())
+                : Optional.of("");
+        return own.flatMap(one -> translated.map(other -> one + " " + other));
+    }
+
     void write(ResultWriter out) {
         out.perhaps(edition);
         out.number(parts.size());

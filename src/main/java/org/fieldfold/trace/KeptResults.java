@@ -2,6 +2,7 @@ package org.fieldfold.trace;
 
 import java.nio.BufferUnderflowException;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -19,7 +20,7 @@ public final class KeptResults<T> {
     private record Last<T>(Optional<BaseState> state, Map<String, Result<T>> results) {
     }
 
-    private record Result<T>(Object of, T made, Trace trace) {
+    private record Result<T>(String of, T made, Trace trace) {
     }
 
     /** How one result is written down. */
@@ -30,43 +31,32 @@ public final class KeptResults<T> {
         Optional<T> read(ResultReader in);
     }
 
-    /**
-     * The results of the last round, for another process.
-     *
-     * @param of what all these results are made of besides the base
-     */
-    public byte[] bytes(Object of, Form<T> form) {
+    /** The results of the last round, for another process. */
+    public byte[] bytes(Form<T> form) {
         ResultWriter out = new ResultWriter();
         Last<T> now = last;
-        out.text(of.toString());
         out.number(now.state().isPresent() ? 1 : 0);
         now.state().ifPresent(state -> state.write(out));
         out.number(now.results().size());
         now.results().forEach((name, result) -> {
             out.text(name);
+            out.text(result.of());
             result.trace().write(out);
             form.write(result.made(), out);
         });
         return out.bytes();
     }
 
-    /**
-     * Goes on where another process was, if it made its results of the same and the bytes are of the form that
-     * this program writes; otherwise nothing is known.
-     *
-     * @param of what results are made of besides the base
-     */
-    public void goOn(byte[] bytes, Object of, Form<T> form) {
+    /** Goes on where another process was, if the bytes are of the form that this program writes; else nothing is known. */
+    public void goOn(byte[] bytes, Form<T> form) {
         last = new Last<>(Optional.empty(), Map.of());
         try {
             ResultReader in = new ResultReader(bytes);
-            if (!in.text().equals(of.toString())) {
-                return;
-            }
             Optional<BaseState> state = in.number() == 1 ? Optional.of(BaseState.read(in)) : Optional.empty();
             Map<String, Result<T>> results = new HashMap<>();
             for (int left = in.count(); left > 0; left--) {
                 String name = in.text();
+                String of = in.text();
                 Trace trace = Trace.read(in);
                 form.read(in).ifPresent(made -> results.put(name, new Result<>(of, made, trace)));
             }
@@ -83,6 +73,18 @@ public final class KeptResults<T> {
      */
     public Round round(ContentBase base, Map<String, String> hashes) {
         return new Round(base, BaseState.of(base, hashes), last);
+    }
+
+    /**
+     * The same with a base in another language.
+     *
+     * @param said the base in the language
+     * @param base as it was written
+     * @param texts of each record the file in which its translated texts stand
+     */
+    public Round round(ContentBase said, ContentBase base, String language, TranslatedTexts texts,
+            Map<String, String> hashes) {
+        return new Round(said, BaseState.of(base, hashes).in(language, texts), last);
     }
 
     /** The results for one state of the base. Several threads may ask for different ones. */
@@ -104,18 +106,38 @@ public final class KeptResults<T> {
          * A result.
          *
          * @param name that no other result of this round has
-         * @param of what else it is made of, compared by {@code equals}
+         * @param of what else it is made of
          * @param make makes it of the base that it is given, of {@code of}, and of nothing else that may change;
          *     it reads the base while it runs and not later
          */
-        public T take(String name, Object of, Function<ContentBase, T> make) {
+        public T take(String name, String of, Function<ContentBase, T> make) {
+            return take(name, of, List.of(), make);
+        }
+
+        /**
+         * The same of a result that is made of others as well.
+         *
+         * @param others names of those that were taken before; when one was made again, so is this one
+         */
+        public T take(String name, String of, List<String> others, Function<ContentBase, T> make) {
             Result<T> known = before.get(name);
-            if (known == null || !known.of().equals(of) || known.trace().meets(changes)) {
+            if (known == null || !known.of().equals(of) || !others.stream().allMatch(this::isKept)
+                    || known.trace().meets(changes)) {
                 Trace trace = new Trace();
                 known = new Result<>(of, make.apply(WatchedBase.of(base, trace)), trace);
             }
             now.put(name, known);
             return known.made();
+        }
+
+        /** Whether a result was taken, and is that of the round before. */
+        private boolean isKept(String name) {
+            return now.containsKey(name) && now.get(name) == before.get(name);
+        }
+
+        /** Whether all results so far were kept, and none has gone. */
+        public boolean isAsBefore() {
+            return now.keySet().equals(before.keySet()) && now.keySet().stream().allMatch(this::isKept);
         }
 
         /** Ends it: what was not asked for is forgotten. Without this the next round begins where this one did. */

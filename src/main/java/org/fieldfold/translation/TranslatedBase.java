@@ -45,6 +45,17 @@ public final class TranslatedBase {
                 : new TranslatedBase(base, languages.get(0), language).whole();
     }
 
+    /**
+     * The file of a language in which the texts of a record are translated, as its translation names it.
+     *
+     * @param component of the base, or {@code edition}
+     * @return empty for records without texts
+     */
+    public static Optional<String> file(String component, String id) {
+        return component.equals(Document.EDITION.file()) ? Optional.of(component)
+                : Optional.of(component).filter(Document::holds).map(part -> Document.of(part, id).file());
+    }
+
     private ContentBase whole() {
         Map<String, Object> said = new LinkedHashMap<>(TextWalk.components(base));
         said.put("edition", said(base.edition(), Document.EDITION));

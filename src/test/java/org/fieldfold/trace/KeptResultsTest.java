@@ -23,6 +23,7 @@ import org.fieldfold.content.LoadedBase;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Keys;
 import org.fieldfold.manuscript.Alphabet;
+import org.fieldfold.translation.TranslatedBase;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -230,6 +231,67 @@ class KeptResultsTest {
             round.end();
         }
         assertEquals(List.of("a", "b"), made);
+    }
+
+    @Test
+    void whatIsMadeOfAnotherResultGoesWithIt() throws IOException {
+        for (List<String> again : List.of(List.of("pest", "of it"), List.<String>of(), List.of("pest", "of it"))) {
+            if (again.size() > 0 && !made.isEmpty()) {
+                edit("pests/leek-moth.yaml");
+            }
+            LoadedBase loaded = BaseLoader.load(content);
+            KeptResults<String>.Round round = kept.round(loaded.base().orElseThrow(), hashes(loaded));
+            List<String> now = new ArrayList<>();
+            round.take("pest", "", read -> note("pest", now, read.pests().get("leek-moth")));
+            round.take("of it", "", List.of("pest"), read -> note("of it", now, read.crops().get("onion")));
+            List<String> lost = new ArrayList<>();
+            round.take("of another", "", List.of("nobody took this"), read -> note("of another", lost,
+                    read.crops().get("onion")));
+            assertEquals(again, now);
+            assertEquals(List.of("of another"), lost);
+            round.end();
+            made.addAll(now);
+            made.add("once");
+        }
+    }
+
+    private static String note(String name, List<String> now, Object read) {
+        now.add(name);
+        return String.valueOf(read);
+    }
+
+    private static Map<String, String> hashes(LoadedBase loaded) {
+        return loaded.inputs().stream().collect(Collectors.toMap(InputFile::path, InputFile::sha256));
+    }
+
+    /** Of a base in another language a record is read from two files, its own and its translation. */
+    @Test
+    void inALanguageARecordIsItsFileAndItsTranslation() throws IOException {
+        assertEquals(Set.of("leek-moth", "onion-maggot", "onion"), saidAgain());
+        assertEquals(Set.of(), saidAgain());
+        edit("es/pests/leek-moth.yaml");
+        assertEquals(Set.of("leek-moth"), saidAgain());
+        edit("pests/onion-maggot.yaml");
+        assertEquals(Set.of("onion-maggot"), saidAgain());
+        save("es/crops.yaml", Files.readString(DEMO.resolve("es/crops.yaml")));
+        assertEquals(Set.of("onion"), saidAgain());
+        edit("es/glossary.yaml");
+        assertEquals(Set.of(), saidAgain());
+        save("es/edition.yaml", Files.readString(DEMO.resolve("es/edition.yaml")));
+        assertEquals(Set.of("leek-moth", "onion-maggot", "onion"), saidAgain());
+    }
+
+    private Set<String> saidAgain() throws IOException {
+        LoadedBase loaded = BaseLoader.load(content);
+        ContentBase base = loaded.base().orElseThrow();
+        List<String> now = new ArrayList<>();
+        KeptResults<String>.Round round = kept.round(TranslatedBase.in(base, "es"), base, "es", TranslatedBase::file,
+                hashes(loaded));
+        List.of("leek-moth", "onion-maggot").forEach(pest -> round.take(pest, "", read ->
+                note(pest, now, read.pests().get(pest))));
+        round.take("onion", "", read -> note("onion", now, read.crops().get("onion")));
+        round.end();
+        return Set.copyOf(now);
     }
 
     /** A part that joins the base later is watched under its own name, or this fails. */
