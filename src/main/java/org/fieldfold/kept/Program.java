@@ -1,6 +1,7 @@
 package org.fieldfold.kept;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.net.URI;
 import java.net.URISyntaxException;
 import java.net.URL;
@@ -8,22 +9,27 @@ import java.net.URLClassLoader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.jar.Attributes;
 import java.util.jar.JarFile;
 import java.util.stream.Stream;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipFile;
+import org.fieldfold.report.Checksums;
 
 /**
- * What tells this program from all others: everything that it is loaded from, and the Java that runs it. Of a
- * folder of classes every byte counts; of a jar its table of contents, which holds the size and the CRC-32 of
- * every file.
+ * What tells this program from all others: every byte of all that it is loaded from, as it was when somebody first
+ * asked, and the Java that runs it.
  */
 public final class Program {
+    /** What runs does not change while it runs, whatever is written over its files meanwhile. */
+    private static final ClassValue<Optional<String>> CODE = new ClassValue<>() {
+        @Override
+        protected Optional<String> computeValue(Class<?> type) {
+            return read(type);
+        }
+    };
+
     private Program() {
     }
 
@@ -32,32 +38,35 @@ public final class Program {
      * and so nothing that it makes may be kept.
      */
     public static Optional<String> of(Class<?> type) {
-        return of(type, List.of("java.vm.name", "java.vm.version", "java.runtime.version", "os.name", "os.arch"));
+        return code(type).map(code -> {
+            Digest digest = new Digest();
+            for (String property : List.of("java.vm.name", "java.vm.version", "java.runtime.version", "os.name",
+                    "os.arch")) {
+                digest.text(System.getProperty(property, ""));
+            }
+            digest.text(code);
+            return digest.hex();
+        });
     }
 
     /** The same, whatever Java and machine run it: for what several machines make together. */
     public static Optional<String> code(Class<?> type) {
-        return of(type, List.of());
+        return CODE.get(type);
     }
 
-    private static Optional<String> of(Class<?> type, List<String> properties) {
+    private static Optional<String> read(Class<?> type) {
         try {
             List<Path> places = places(type.getClassLoader());
             Path own = Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI()).toRealPath();
             Digest digest = new Digest();
-            for (String property : properties) {
-                digest.text(System.getProperty(property, ""));
-            }
-            boolean known = false;
             for (Path place : places) {
-                known |= place.equals(own);
                 if (Files.isDirectory(place)) {
                     folder(place, digest);
                 } else {
-                    jar(place, digest);
+                    file(place, digest);
                 }
             }
-            return known ? Optional.of(digest.hex()) : Optional.empty();
+            return places.contains(own) ? Optional.of(digest.hex()) : Optional.empty();
         } catch (IOException | URISyntaxException | RuntimeException unknown) {
             return Optional.empty();
         }
@@ -104,18 +113,14 @@ public final class Program {
         digest.number(files.size());
         for (Path file : files) {
             digest.text(folder.relativize(file).toString());
-            digest.bytes(Files.readAllBytes(file));
+            file(file, digest);
         }
     }
 
-    private static void jar(Path jar, Digest digest) throws IOException {
-        try (ZipFile zip = new ZipFile(jar.toFile())) {
-            digest.number(zip.size());
-            for (ZipEntry entry : Collections.list(zip.entries())) {
-                digest.text(entry.getName());
-                digest.number(entry.getSize());
-                digest.number(entry.getCrc());
-            }
+    private static void file(Path file, Digest digest) throws IOException {
+        digest.number(Files.size(file));
+        try (InputStream in = Files.newInputStream(file)) {
+            digest.number(Checksums.of(in));
         }
     }
 }

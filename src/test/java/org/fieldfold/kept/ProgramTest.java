@@ -64,12 +64,27 @@ class ProgramTest {
     }
 
     @Test
-    void aJarIsKnownByItsTableOfContents() throws Exception {
+    void aJarIsKnownByItsBytes() throws Exception {
         Path one = jar("one.jar", "words");
         Path other = jar("other.jar", "worms");
         assertTrue(of(one).isPresent());
         assertNotEquals(of(one), of(other));
         assertNotEquals(of(one), of(one, other), "another library");
+    }
+
+    /** It runs what was read when it began; another process runs what stands there now. */
+    @Test
+    void aProgramStaysWhatItIsWhileItRuns() throws Exception {
+        Path classes = Files.createDirectories(folder.resolve("classes"));
+        lay(classes, "words", "one");
+        try (URLClassLoader loader = new URLClassLoader(new URL[] {classes.toUri().toURL()},
+                ClassLoader.getPlatformClassLoader())) {
+            Class<?> type = loader.loadClass("org.fieldfold.kept.Key");
+            Optional<String> begun = Program.of(type);
+            lay(classes, "words", "two");
+            assertEquals(begun, Program.of(type));
+            assertNotEquals(begun, of(classes));
+        }
     }
 
     private static Optional<String> of(Path... places) throws Exception {
