@@ -34,6 +34,7 @@ import org.fieldfold.output.CutOff;
 import org.fieldfold.output.Manifest;
 import org.fieldfold.output.OutputFile;
 import org.fieldfold.output.OutputFolder;
+import org.fieldfold.report.FileHashes;
 import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.Severity;
@@ -130,7 +131,8 @@ public final class Compiler {
      */
     public static Checked check(Path content, Optional<LocalDate> asOf, Path out) throws IOException {
         Kept earlier = EarlierBuilds.beside(out);
-        return judge(EarlierBuilds.read(content, earlier), content, asOf, EarlierBuilds.judging(content, earlier));
+        return judge(EarlierBuilds.read(content, earlier, new FileHashes()), content, asOf,
+                EarlierBuilds.judging(content, earlier));
     }
 
     /** Holds a base that was read from a folder to every rule and to what was issued. */
@@ -155,10 +157,11 @@ public final class Compiler {
         progress.accept("reading " + request.content());
         CutOff.putBack(request.out());
         Kept earlier = EarlierBuilds.of(request);
-        Optional<LastBuild> last = LastBuild.of(request, earlier);
+        FileHashes hashes = new FileHashes();
+        Optional<LastBuild> last = LastBuild.of(request, earlier, hashes);
         Optional<Built> standing = last.flatMap(LastBuild::built);
         return standing.isPresent() ? standing.get() : compile(request, judge(
-                EarlierBuilds.read(request.content(), earlier), request.content(), request.asOf(),
+                EarlierBuilds.read(request.content(), earlier, hashes), request.content(), request.asOf(),
                 EarlierBuilds.judging(request.content(), earlier)), earlier, last, progress);
     }
 

@@ -14,6 +14,7 @@ import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fieldfold.content.InputFile;
+import org.fieldfold.report.FileHashes;
 import org.fieldfold.report.Sha256;
 
 /**
@@ -23,7 +24,8 @@ import org.fieldfold.report.Sha256;
  * @param others folders, where links lead, and what is no file, by path in the base
  */
 record ContentFiles(SortedMap<String, String> hashes, SortedMap<String, String> others) {
-    static ContentFiles in(Path content) throws IOException {
+    /** @param known hashes, which gain those of all files here */
+    static ContentFiles in(Path content, FileHashes known) throws IOException {
         List<Path> found;
         try (Stream<Path> all = Files.walk(content)) {
             found = all.toList();
@@ -41,7 +43,7 @@ record ContentFiles(SortedMap<String, String> hashes, SortedMap<String, String> 
         SortedMap<String, String> hashes = new ConcurrentSkipListMap<>();
         try {
             found.parallelStream().filter(Files::isRegularFile).forEach(file ->
-                    hashes.put(name(content, file), hash(file)));
+                    hashes.put(name(content, file), hash(file, known)));
         } catch (UncheckedIOException failed) {
             throw failed.getCause();
         }
@@ -52,9 +54,9 @@ record ContentFiles(SortedMap<String, String> hashes, SortedMap<String, String> 
         return content.relativize(path).toString().replace('\\', '/');
     }
 
-    private static String hash(Path file) {
+    private static String hash(Path file, FileHashes known) {
         try {
-            return Sha256.of(Files.readAllBytes(file));
+            return known.of(file, Files.readAllBytes(file));
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }

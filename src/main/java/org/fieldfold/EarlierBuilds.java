@@ -15,6 +15,7 @@ import org.fieldfold.entry.ContentBase;
 import org.fieldfold.kept.Kept;
 import org.fieldfold.kept.Key;
 import org.fieldfold.kept.Program;
+import org.fieldfold.report.FileHashes;
 import org.fieldfold.source.Finding;
 
 /**
@@ -39,13 +40,17 @@ final class EarlierBuilds {
                 .map(program -> Kept.in(kept, program)).orElseGet(Kept::nothing);
     }
 
-    /** Reads a base; files that are as they were when an earlier build read them are not read again. */
-    static LoadedBase read(Path content, Kept kept) throws IOException {
+    /**
+     * Reads a base; files that are as they were when an earlier build read them are not read again.
+     *
+     * @param hashes of files that were looked at already
+     */
+    static LoadedBase read(Path content, Kept kept, FileHashes hashes) throws IOException {
         if (!kept.isKeeping() || mayBeIssued(content)) {
             return BaseLoader.load(content);
         }
         KeptReadings readings = readings(content, kept);
-        LoadedBase loaded = readings.load(content);
+        LoadedBase loaded = readings.load(content, hashes);
         if (!readings.isAsWritten()) {
             kept.leave(key("readings", content, kept), readings.bytes());
         }

@@ -12,6 +12,7 @@ import org.fieldfold.output.OutputFile;
 import org.fieldfold.output.OutputFolder;
 import org.fieldfold.output.Publication;
 import org.fieldfold.output.Published;
+import org.fieldfold.report.FileHashes;
 import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
 
@@ -46,13 +47,17 @@ final class LastBuild {
             List<String> languages, int files) {
     }
 
-    /** Empty when everything is to be made, or when it can't be told what the program or the base is. */
-    static Optional<LastBuild> of(Compiler.Request request, Kept kept) {
+    /**
+     * Empty when everything is to be made, or when it can't be told what the program or the base is.
+     *
+     * @param hashes gains those of the base's files
+     */
+    static Optional<LastBuild> of(Compiler.Request request, Kept kept, FileHashes hashes) {
         if (!kept.isKeeping()) {
             return Optional.empty();
         }
         try {
-            return Optional.of(new LastBuild(request, ContentFiles.in(request.content()), kept));
+            return Optional.of(new LastBuild(request, ContentFiles.in(request.content(), hashes), kept));
         } catch (IOException | UncheckedIOException | SecurityException unread) {
             return Optional.empty();
         }

@@ -23,6 +23,7 @@ import org.fieldfold.pdf.Press;
 import org.fieldfold.manuscript.News;
 import org.fieldfold.output.CutOff;
 import org.fieldfold.output.OutputFolder;
+import org.fieldfold.report.FileHashes;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.Severity;
 
@@ -71,7 +72,7 @@ public final class Packs {
 
     /** Checks the base and makes packs, until {@code stop} says so: what is begun then is finished. */
     public static Packed pack(Request request, Progress progress, BooleanSupplier stop) throws IOException {
-        ContentFiles content = ContentFiles.in(request.content());
+        ContentFiles content = ContentFiles.in(request.content(), new FileHashes());
         putBack(request.out());
         Optional<Packed> unchanged = request.again() ? Optional.empty() : unchanged(request, content);
         if (unchanged.isPresent()) {

@@ -22,7 +22,6 @@ import org.fieldfold.manuscript.Section;
 import org.fieldfold.pdf.Press;
 import org.fieldfold.output.OutputFolder;
 import org.fieldfold.pdf.PrintJob;
-import org.fieldfold.report.Sha256;
 import org.fieldfold.typeset.Mark;
 import org.fieldfold.typeset.PrintMeFirst;
 import org.fieldfold.typeset.Setter;
@@ -71,8 +70,7 @@ final class PrintRoom {
     /** The hashes of the base's figures, by what manuscripts call them. */
     static Map<String, String> hashes(ContentBase base) {
         Map<String, String> hashes = new TreeMap<>();
-        base.figures().values().forEach(figure ->
-                hashes.put(figure.value().id(), Sha256.of(figure.value().bytes())));
+        base.figures().values().forEach(figure -> hashes.put(figure.value().id(), figure.value().sha256()));
         return hashes;
     }
 

@@ -127,7 +127,8 @@ final class Assembly {
             Placed<FigureNote> note = notes.get(id);
             if (note != null && image.unread().isEmpty()) {
                 figures.putIfAbsent(id, new Placed<>(
-                        new Figure(id, note.value(), image.file().path(), image.bytes()), note.spans()));
+                        new Figure(id, note.value(), image.file().path(), image.bytes(),
+                                image.input().sha256()), note.spans()));
             } else if (!noted.contains(id)) {
                 findings.add(FormRule.FIGURE_WITHOUT_NOTE.at(Span.startOf(image.source()),
                         "expected the file " + id + ".yaml beside the image, found none",

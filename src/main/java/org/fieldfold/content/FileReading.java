@@ -3,10 +3,7 @@ package org.fieldfold.content;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +12,7 @@ import java.util.function.BiFunction;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.Station;
 import org.fieldfold.entry.Translation;
+import org.fieldfold.report.Sha256;
 import org.fieldfold.scouting.degreeday.TemperatureRecord;
 import org.fieldfold.scouting.degreeday.TemperatureUnit;
 import org.fieldfold.source.Finding;
@@ -68,17 +66,22 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
 
     /** The same, of bytes that are already there. */
     static FileReading of(ContentFile file, byte[] bytes) {
+        return of(file, bytes, Sha256.of(bytes));
+    }
+
+    /** @param sha256 of these bytes */
+    static FileReading of(ContentFile file, byte[] bytes, String sha256) {
         List<Finding> findings = new FewFindings();
         SourceFile source = source(file, bytes, findings);
         UnseenCharacters.report(source, findings);
-        FileReading reading = new FileReading(file, input(file, bytes), source, image(file, bytes),
+        FileReading reading = new FileReading(file, input(file, bytes, sha256), source, image(file, bytes),
                 new TreeMap<>(), new TreeMap<>(), new ArrayList<>(), findings);
         reading.understand();
         return reading;
     }
 
-    static InputFile input(ContentFile file, byte[] bytes) {
-        return new InputFile(file.path(), bytes.length, sha256(bytes));
+    static InputFile input(ContentFile file, byte[] bytes, String sha256) {
+        return new InputFile(file.path(), bytes.length, sha256);
     }
 
     /** The text of a file, none of a photograph; bytes that are no text become findings. */
@@ -118,20 +121,12 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
 
     private static FileReading unreadable(ContentFile file, Finding finding) {
         SourceFile source = new SourceFile(file.path(), "");
-        return new FileReading(file, new InputFile(file.path(), 0, sha256(new byte[0])), source, new byte[0],
+        return new FileReading(file, new InputFile(file.path(), 0, Sha256.of(new byte[0])), source, new byte[0],
                 Map.of(), Map.of(file.id(), Span.startOf(source)), List.of(), List.of(finding));
     }
 
     private static Span start(ContentFile file) {
         return Span.startOf(new SourceFile(file.path(), ""));
-    }
-
-    static String sha256(byte[] bytes) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
     }
 
     private void understand() {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import org.fieldfold.report.FileHashes;
 import org.fieldfold.source.SourceFile;
 
 /**
@@ -57,6 +58,11 @@ public final class KeptReadings {
      * @throws IOException when the folder itself is not there or cannot be listed
      */
     public synchronized LoadedBase load(Path folder) throws IOException {
+        return load(folder, new FileHashes());
+    }
+
+    /** @param hashes of files that were looked at before */
+    public synchronized LoadedBase load(Path folder, FileHashes hashes) throws IOException {
         Map<String, FileReading> before = last;
         Map<String, FileReading> now = new ConcurrentHashMap<>();
         Map<String, byte[]> bytesNow = new ConcurrentHashMap<>();
@@ -64,9 +70,15 @@ public final class KeptReadings {
         LoadedBase loaded = BaseLoader.load(folder, file -> FileReading.read(file, (same, bytes) ->
                 now.computeIfAbsent(same.path(), path -> {
                     bytesNow.put(path, bytes);
-                    return known(before.get(path), same, bytes).orElseGet(() -> {
+                    FileReading known = before.get(path);
+                    if (known != null && known.file().equals(same)
+                            && Arrays.equals(bytes, lastBytes.get(path))) {
+                        return known;
+                    }
+                    String sha256 = hashes.of(same.file(), bytes);
+                    return written(same, bytes, sha256).orElseGet(() -> {
                         anew.put(path, true);
-                        return FileReading.of(same, bytes);
+                        return FileReading.of(same, bytes, sha256);
                     });
                 })));
         understood = anew.size();
@@ -80,19 +92,10 @@ public final class KeptReadings {
         return understood;
     }
 
-    private Optional<FileReading> known(FileReading before, ContentFile file, byte[] bytes) {
-        if (before != null && before.file().equals(file)
-                && Arrays.equals(bytes, lastBytes.get(file.path()))) {
-            return Optional.of(before);
-        }
-        WrittenReading kept = written.get(file.path());
-        if (kept == null) {
-            return Optional.empty();
-        }
-        InputFile input = FileReading.input(file, bytes);
-        return kept.sha256().equals(input.sha256()) ? kept.read(file, input,
-                FileReading.source(file, bytes, new FewFindings()), FileReading.image(file, bytes))
-                : Optional.empty();
+    private Optional<FileReading> written(ContentFile file, byte[] bytes, String sha256) {
+        return Optional.ofNullable(written.get(file.path())).filter(kept -> kept.sha256().equals(sha256))
+                .flatMap(kept -> kept.read(file, FileReading.input(file, bytes, sha256),
+                        FileReading.source(file, bytes, new FewFindings()), FileReading.image(file, bytes)));
     }
 
     /** Whether the last load came to the very readings that an earlier process wrote down. */

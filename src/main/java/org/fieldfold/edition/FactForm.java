@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.temporal.TemporalAccessor;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -124,7 +125,7 @@ final class FactForm {
         if (of(figure.note()).orElseThrow() instanceof Fact.Group note) {
             facts.putAll(note.facts());
         }
-        facts.put("image", Fact.word(Sha256.of(bytes)));
+        facts.put("image", Fact.word(Arrays.equals(bytes, figure.bytes()) ? figure.sha256() : Sha256.of(bytes)));
         return new Fact.Group(facts);
     }
 

@@ -5,8 +5,9 @@ package org.fieldfold.entry;
  *
  * @param file its path, as shown to people
  * @param bytes the file as it is
+ * @param sha256 of these bytes
  */
-public record Figure(String id, FigureNote note, String file, byte[] bytes) {
+public record Figure(String id, FigureNote note, String file, byte[] bytes, String sha256) {
     /** Whether it is an SVG drawing rather than a raster. */
     public boolean drawn() {
         return file.endsWith(".svg");

@@ -6,6 +6,7 @@ import java.util.HexFormat;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.fieldfold.report.Sha256;
 import org.fieldfold.scouting.degreeday.TemperatureRecord;
 import org.fieldfold.source.SourceFile;
 
@@ -37,7 +38,7 @@ final class WholeTree {
         } else if (value instanceof SourceFile file) {
             line(file.path() + " of " + file.lineCount() + " lines, " + file.text().hashCode(), depth);
         } else if (value instanceof byte[] bytes) {
-            line(FileReading.sha256(bytes), depth);
+            line(Sha256.of(bytes), depth);
         } else if (value instanceof TemperatureRecord record) {
             line(record.unit() + " " + record.days(), depth);
         } else if (value instanceof Double number) {

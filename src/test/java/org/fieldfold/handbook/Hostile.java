@@ -14,6 +14,7 @@ import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Figure;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.prose.Run;
+import org.fieldfold.report.Sha256;
 
 /** A base whose every text tries to be something else. Ids stay, so that entries still find each other. */
 final class Hostile {
@@ -70,10 +71,11 @@ final class Hostile {
         } else if (value instanceof Placed<?> placed) {
             return new Placed<>(turned(placed.value()), placed.spans());
         } else if (value instanceof Figure figure) {
+            byte[] drawing = ("<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 1 1'><title>" + TEXT
+                    + "</title></style><script>alert(1)</script>\"}</svg>")
+                    .getBytes(java.nio.charset.StandardCharsets.UTF_8);
             return new Figure(figure.id(), (org.fieldfold.entry.FigureNote) turned(figure.note()),
-                    figure.file(), ("<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 1 1'><title>" + TEXT
-                            + "</title></style><script>alert(1)</script>\"}</svg>")
-                            .getBytes(java.nio.charset.StandardCharsets.UTF_8));
+                    figure.file(), drawing, Sha256.of(drawing));
         } else if (value instanceof Record record && !(record instanceof org.fieldfold.source.Span)) {
             return rebuilt(record);
         }
