@@ -3,6 +3,7 @@ package org.fieldfold.content;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.fieldfold.source.Span;
 
 /** What a file must read as after an edit: the tree before it with one thing changed. */
@@ -17,6 +18,20 @@ final class Expected {
         }
         return node instanceof YamlNode.Pairs map ? pair(map, String.valueOf(step)).map(YamlNode.Pair::value)
                 : Optional.empty();
+    }
+
+    /** The step to the value below a node in which an offset lies. */
+    static Optional<Object> step(YamlNode node, int offset) {
+        if (node instanceof YamlNode.Items items) {
+            return IntStream.range(0, items.items().size()).filter(i -> holds(items.items().get(i), offset)).boxed()
+                    .map(Object.class::cast).findFirst();
+        }
+        return node instanceof YamlNode.Pairs map ? map.pairs().stream().filter(pair -> holds(pair.value(), offset))
+                .map(pair -> (Object) pair.key().value()).findFirst() : Optional.empty();
+    }
+
+    private static boolean holds(YamlNode node, int offset) {
+        return node.span().start() <= offset && offset < node.span().end();
     }
 
     /** The position of an item, given as such or by its id. */

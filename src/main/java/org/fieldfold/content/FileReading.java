@@ -54,7 +54,12 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
                     "expected a file that can be read, found none: "
                     + e.getClass().getSimpleName(), "look at the file's permissions"));
         }
-        return bytes.length > limit ? tooLarge(file, "more") : understand.apply(file, bytes);
+        return held(file, bytes, understand);
+    }
+
+    /** The same, of bytes that are already there, unless they are more than a file may hold. */
+    static FileReading held(ContentFile file, byte[] bytes, BiFunction<ContentFile, byte[], FileReading> understand) {
+        return bytes.length > file.kind().limit().bytes() ? tooLarge(file, "more") : understand.apply(file, bytes);
     }
 
     /** Known before anything is read; or, of a file that grew meanwhile, behind its limit. */
@@ -64,7 +69,7 @@ record FileReading(ContentFile file, InputFile input, SourceFile source, byte[] 
                 ? "save the image smaller" : "split the file"));
     }
 
-    /** The same, of bytes that are already there. */
+    /** What is understood of bytes. */
     static FileReading of(ContentFile file, byte[] bytes) {
         return of(file, bytes, Sha256.of(bytes));
     }

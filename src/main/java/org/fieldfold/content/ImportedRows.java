@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -27,7 +26,8 @@ final class ImportedRows {
 
     private final CsvReading csv;
     private final Map<String, Integer> columns = new LinkedHashMap<>();
-    private final List<String> changes = new ArrayList<>();
+    /** What would change, by row and column. */
+    private final Map<List<Object>, String> changes = new LinkedHashMap<>();
     private final List<String> refusals = new ArrayList<>();
     /** What was refused of rows, with their numbers. */
     private final Map<String, List<Integer>> ofRows = new LinkedHashMap<>();
@@ -119,7 +119,18 @@ final class ImportedRows {
     }
 
     void refuse(CsvReading.Row line, String column, String why) {
-        refuse(line, "column " + column + ": " + why);
+        refuse(line, List.of(column), why);
+    }
+
+    /** Refuses what several cells of a row come to together. */
+    void refuse(CsvReading.Row line, List<String> names, String why) {
+        names.forEach(name -> changes.remove(List.of(line.line(), name)));
+        refuse(line, "column " + String.join(", ", names) + ": " + why);
+    }
+
+    /** Refuses what is of no one row. */
+    void refuse(String why) {
+        refusals.add(why);
     }
 
     private void refuse(CsvReading.Row line, String why) {
@@ -135,13 +146,15 @@ final class ImportedRows {
         return "rows " + first + (rows.size() > FEW ? " and " + (rows.size() - FEW) + " more" : "") + ", " + why;
     }
 
-    void change(CsvReading.Row line, String what) {
-        changes.add(what + " (row " + line.line() + ")");
+    void change(CsvReading.Row line, String column, String what) {
+        changes.put(List.of(line.line(), column), what + " (row " + line.line() + ")");
     }
 
-    /** @param files what would change, which nothing does where something was refused */
-    TableEdits edits(SortedMap<String, byte[]> files) {
+    /** @param files as they were changed, which nothing is where something is refused */
+    TableEdits edits(TableFiles files) throws IOException {
+        files.judge(this);
         ofRows.forEach((why, rows) -> refusals.add(said(why, rows)));
-        return new TableEdits(changes, refusals, refusals.isEmpty() ? files : new TreeMap<>());
+        return new TableEdits(List.copyOf(changes.values()), refusals, refusals.isEmpty() ? files.changed()
+                : new TreeMap<>());
     }
 }

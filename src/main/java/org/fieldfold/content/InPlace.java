@@ -147,7 +147,23 @@ public final class InPlace {
         return node;
     }
 
-    /** The path with positions in place of ids. */
+    /** The path of the innermost value in which an offset of the text lies, with positions in lists. */
+    List<Object> path(int offset) {
+        List<Object> path = new ArrayList<>();
+        Optional<YamlNode> node = Optional.of(root);
+        while (node.isPresent()) {
+            Optional<Object> step = Expected.step(node.get(), offset);
+            step.ifPresent(path::add);
+            node = step.isEmpty() ? Optional.empty() : Expected.below(node.get(), step.get());
+        }
+        return path;
+    }
+
+    /** A path with positions in place of ids. */
+    List<Object> resolved(Object... path) {
+        return resolved(List.of(path));
+    }
+
     private List<Object> resolved(List<Object> path) {
         List<Object> steps = new ArrayList<>();
         YamlNode node = root;

@@ -36,10 +36,19 @@ final class References {
      *
      * @param open whether some of the ids are not known, because their file could not be read
      */
-    private record Target(String name, Set<String> ids, boolean open) {
+    record Target(String name, Set<String> ids, boolean open) {
+        /** What is to be said where nothing has an id that is named. */
+        Optional<Finding> missing(Span place, String id) {
+            return open || ids.contains(id) ? Optional.empty() : Optional.of(FormRule.UNKNOWN_REFERENCE.at(place,
+                    "expected the id of " + name + ", found '" + ScalarReading.cut(id) + "'",
+                    Nearest.hint(id, ids, "add " + name + " with this id, or take the reference out")));
+        }
     }
 
     private static final int MOST_FINDINGS = 2_000;
+    private static final String LINKED = "an entry or chapter";
+    private static final FileKind[] LINKABLE = {FileKind.PEST, FileKind.NATURAL_ENEMY, FileKind.PRACTICE,
+        FileKind.CHAPTER};
 
     private final List<Finding> findings = new ArrayList<>();
     private final Assembly assembly;
@@ -101,13 +110,18 @@ final class References {
         base.sources().values().forEach(known ->
                 maybe(known, source, known.value().supersededBy(), "superseded-by"));
         base.figures().values().forEach(this::figure);
-        Target linked = target("an entry or chapter", FileKind.PEST, FileKind.NATURAL_ENEMY,
-                FileKind.PRACTICE, FileKind.CHAPTER);
+        Target linked = target(LINKED, LINKABLE);
         assembly.links().forEach(link -> check(link.place(), linked, link.entry()));
     }
 
     List<Finding> findings() {
         return findings;
+    }
+
+    /** What links in texts may lead to, told from the names of files alone. */
+    static Target linked(List<ContentFile> files) {
+        return new Target(LINKED, new TreeSet<>(files.stream().filter(file -> List.of(LINKABLE).contains(file.kind()))
+                .map(ContentFile::id).toList()), false);
     }
 
     /** It is printed as a link, and as a square code that telephones open. */
@@ -246,10 +260,8 @@ final class References {
     }
 
     private void check(Span place, Target target, String id) {
-        if (findings.size() < MOST_FINDINGS && !target.open() && !target.ids().contains(id)) {
-            findings.add(FormRule.UNKNOWN_REFERENCE.at(place, "expected the id of " + target.name()
-                    + ", found '" + ScalarReading.cut(id) + "'", Nearest.hint(id, target.ids(), "add "
-                    + target.name() + " with this id, or take the reference out")));
+        if (findings.size() < MOST_FINDINGS) {
+            target.missing(place, id).ifPresent(findings::add);
         }
     }
 }

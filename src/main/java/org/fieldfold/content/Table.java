@@ -1,26 +1,22 @@
 package org.fieldfold.content;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.report.Csv;
 
 /** A table of the base, read from its files, for a spreadsheet and back. */
 final class Table {
-    private final Path content;
     private final ContentBase base;
     private final TableKind kind;
-    private final Map<String, InPlace> files = new LinkedHashMap<>();
+    private final TableFiles files;
 
     Table(Path content, ContentBase base, TableKind kind) {
-        this.content = content;
         this.base = base;
         this.kind = kind;
+        this.files = new TableFiles(content);
     }
 
     ContentBase base() {
@@ -52,18 +48,8 @@ final class Table {
         return rows;
     }
 
-    /** The text of a file, as it is or as it was changed last. */
-    InPlace text(String file) throws IOException, EditRefused {
-        InPlace known = files.get(file);
-        if (known == null) {
-            known = InPlace.of(file, Files.readAllBytes(content.resolve(file)));
-            files.put(file, known);
-        }
-        return known;
-    }
-
-    void keep(String file, InPlace text) {
-        files.put(file, text);
+    TableFiles files() {
+        return files;
     }
 
     /** The whole table as a spreadsheet reads it; cells that could act are made harmless. */
@@ -73,7 +59,7 @@ final class Table {
         kind.columns().forEach(column -> head.add(column.name()));
         lines.add(head);
         for (TableRow row : rows()) {
-            InPlace text = text(row.file());
+            InPlace text = files.text(row.file());
             List<String> cells = new ArrayList<>(row.keys());
             kind.columns().forEach(column -> cells.add(row.value(column, text).orElse("")));
             lines.add(cells);

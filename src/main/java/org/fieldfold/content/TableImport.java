@@ -4,14 +4,10 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import org.fieldfold.entry.Monitoring;
 import org.fieldfold.report.CsvReading;
 import org.fieldfold.source.SourceFile;
@@ -25,7 +21,6 @@ final class TableImport {
     private final Table table;
     private final ImportedRows rows;
     private final boolean decimalCommas;
-    private final Set<String> touched = new HashSet<>();
 
     private TableImport(Table table, ImportedRows rows, boolean decimalCommas) {
         this.table = table;
@@ -46,11 +41,7 @@ final class TableImport {
                 + String.join("/", key) + "'; new ones are written in their file",
                 key -> "expected each of the " + kind.word() + " once, found '" + known.get(key).shown()
                         + "' again", reading::row);
-        SortedMap<String, byte[]> files = new TreeMap<>();
-        for (String file : reading.touched) {
-            files.put(file, table.text(file).bytes());
-        }
-        return rows.edits(files);
+        return rows.edits(table.files());
     }
 
     private void row(CsvReading.Row line, TableRow row) throws IOException, EditRefused {
@@ -64,7 +55,7 @@ final class TableImport {
 
     private void cell(CsvReading.Row line, TableRow row, TableKind.Column column,
             String cell) throws IOException, EditRefused {
-        InPlace text = table.text(row.file());
+        InPlace text = table.files().text(row.file());
         Optional<String> old = row.value(column, text);
         Shape.Field field = table.kind().field(column);
         String value = meant(cell, field.shape());
@@ -78,9 +69,9 @@ final class TableImport {
         }
         try {
             Object[] path = row.path(column, text);
-            table.keep(row.file(), value.isEmpty() ? text.remove(path) : text.put(value, path));
-            touched.add(row.file());
-            rows.change(line, row.file() + ": " + row.shown() + ", " + column.name() + ": "
+            table.files().keep(row.file(), value.isEmpty() ? text.remove(path) : text.put(value, path), line,
+                    column.name(), path);
+            rows.change(line, column.name(), row.file() + ": " + row.shown() + ", " + column.name() + ": "
                     + old.map(was -> was.isEmpty() ? "''" : was).orElse("nothing") + " -> "
                     + (value.isEmpty() ? "nothing" : value));
         } catch (EditRefused refused) {

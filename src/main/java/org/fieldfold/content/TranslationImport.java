@@ -1,18 +1,12 @@
 package org.fieldfold.content;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import org.fieldfold.report.CsvReading;
-import org.fieldfold.source.Finding;
-import org.fieldfold.source.SourceFile;
-import org.fieldfold.source.Span;
 import org.fieldfold.translation.Matching;
 
 /**
@@ -22,7 +16,6 @@ import org.fieldfold.translation.Matching;
 final class TranslationImport {
     private final TranslationTable table;
     private final ImportedRows csv;
-    private final SortedMap<String, byte[]> files = new TreeMap<>();
 
     private TranslationImport(TranslationTable table, ImportedRows csv) {
         this.table = table;
@@ -39,7 +32,7 @@ final class TranslationImport {
                 key -> "expected a text of the base that has its place in language " + table.language()
                         + ", found '" + String.join(": ", key) + "'; export the table again",
                 key -> "expected each text once, found '" + String.join(": ", key) + "' again", reading::row);
-        return rows.edits(reading.files);
+        return rows.edits(table.files());
     }
 
     private void row(CsvReading.Row line, TranslationTable.Row row) throws IOException, EditRefused {
@@ -67,15 +60,17 @@ final class TranslationImport {
 
     private void write(CsvReading.Row line, TranslationTable.Row row, String was,
             String is) throws IOException {
+        boolean same = is.equals(was);
+        String file = table.path(row);
+        String column = same ? TranslationTable.STATE : TranslationTable.TRANSLATION;
         try {
-            InPlace text = table.text(row).set(row.pair().text().hash(), row.place(), "of");
-            text = is.equals(was) ? text : text.put(is, row.place(), "text");
-            table.keep(row, text);
-            files.put(table.path(row), text.bytes());
-            csv.change(line, table.path(row) + ": " + row.place() + ": " + (is.equals(was) ? "looked at, current"
+            InPlace text = table.files().text(file).set(row.pair().text().hash(), row.place(), "of");
+            table.files().keep(file, same ? text : text.put(is, row.place(), "text"), line, column, row.place(),
+                    same ? "of" : "text");
+            csv.change(line, column, file + ": " + row.place() + ": " + (same ? "looked at, current"
                     : (was.isEmpty() ? "nothing" : shown(was)) + " -> " + shown(is)));
         } catch (EditRefused refused) {
-            csv.refuse(line, TranslationTable.TRANSLATION, refused.getMessage());
+            csv.refuse(line, column, refused.getMessage());
         }
     }
 
@@ -99,15 +94,6 @@ final class TranslationImport {
         if (row.pair().text().oneLine() && value.indexOf('\n') >= 0) {
             return Optional.of("expected words on one line, found several lines");
         }
-        Optional<String> unseen = ImportedRows.unseen(value);
-        if (unseen.isPresent()) {
-            return unseen;
-        }
-        List<Finding> findings = new ArrayList<>();
-        YamlNode.Scalar scalar = new YamlNode.Scalar(value, YamlNode.Style.QUOTED,
-                new Span(new SourceFile(row.file(), value), 0, value.length()));
-        TextReading.slip(scalar).ifPresent(findings::add);
-        new TextReading().prose(scalar, findings);
-        return findings.stream().map(Finding::message).findFirst();
+        return ImportedRows.unseen(value);
     }
 }

@@ -1,13 +1,9 @@
 package org.fieldfold.content;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.fieldfold.entry.ContentBase;
@@ -52,15 +48,14 @@ final class TranslationTable {
         }
     }
 
-    private final Path content;
     private final String language;
     private final List<Row> rows = new ArrayList<>();
     private int placeless;
-    private final Map<String, InPlace> files = new LinkedHashMap<>();
+    private final TableFiles files;
 
     /** @throws EditRefused when nothing is translated into the language yet */
     TranslationTable(Path content, ContentBase base, String language) throws EditRefused {
-        this.content = content;
+        this.files = new TableFiles(content);
         this.language = language;
         Translation known = base.translations().get(language);
         if (known == null) {
@@ -98,18 +93,8 @@ final class TranslationTable {
         return language + "/" + row.file() + ".yaml";
     }
 
-    /** The text of a file, as it is or as it was changed last. */
-    InPlace text(Row row) throws IOException, EditRefused {
-        InPlace known = files.get(path(row));
-        if (known == null) {
-            known = InPlace.of(path(row), Files.readAllBytes(content.resolve(path(row))));
-            files.put(path(row), known);
-        }
-        return known;
-    }
-
-    void keep(Row row, InPlace text) {
-        files.put(path(row), text);
+    TableFiles files() {
+        return files;
     }
 
     /** The whole table as a spreadsheet reads it; cells that could act are made harmless. */

@@ -104,8 +104,10 @@ class TranslationTablesTest {
             assertEquals("row 2, column translation: expected text, found " + UnseenCharacters.named(
                     sign.codePointAt(0)), refusal(row + "trips" + sign + " de la cebolla,current"));
         }
-        assertTrue(refusal(row + "\"a <b>word</b>\",current").startsWith("row 2, column translation: expected "),
-                refusal(row + "\"a <b>word</b>\",current"));
+        String mend = "; take the tag out; write a '<' that is meant as a sign as '\\<'";
+        assertEquals(List.of("row 2, column translation: expected Markdown, found the HTML '<b>'" + mend,
+                "row 2, column translation: expected Markdown, found the HTML '</b>'" + mend),
+                edits(HEAD + row + "\"a <b>word</b>\",current\n").refusals());
         assertEquals("row 3, expected each text once, found 'pests/onion-thrips: names/common' again",
                 refusal(row + "trips de la cebolla,current\n" + row + "trips,current"));
         assertEquals(List.of("row 1, column 1: expected the columns file, path, base text, translation, "
