@@ -78,8 +78,9 @@ public final class Signing {
         }
         Optional<LocalDate> last = edition.reReadAfter();
         if (last.filter(day -> !today.isAfter(day)).isPresent()) {
-            throw new Editions.Refused("expected a day after " + last.get() + ", on which the last edition "
-                    + "was issued, found " + today + "; look at the date of this machine");
+            throw new Editions.Refused("expected a day after " + last.get() + ", which edition.yaml has as "
+                    + "'re-read-after': what was signed until then is due again, found " + today
+                    + "; look at the date of this machine");
         }
     }
 

@@ -14,7 +14,7 @@ public record Edition(
         @Describe("last day on which it holds") LocalDate validUntil,
         @Describe("months after which an entry must be re-read") int maxAgeMonths,
         @Describe("entries that were re-read on or before this day are due again: the day on which the last "
-        + "edition was issued") Optional<LocalDate> reReadAfter,
+        + "edition was issued, or was to be") Optional<LocalDate> reReadAfter,
         @Describe("languages, the base language first") List<String> languages,
         @Describe("papers printed when a guide names none") List<String> papers,
         @Describe("units on guides: metric, customary or both; leave out to print each quantity as it was entered")

@@ -194,6 +194,18 @@ class EditionCommandsTest {
                 + "planned for 2028-01-15.* still due\n"), run("edition", "list").out());
     }
 
+    /** It is the day that stands in the file which counts; nothing is claimed of an edition that never was. */
+    @Test
+    void aDayThatIsTooEarlyIsRefusedWithoutAnEditionThatWasIssued() {
+        assertTrue(run("edition", "open", "2028").out().contains("edition 2027 was never issued here"));
+        today = LocalDate.of(2027, 1, 15);
+        assertEquals("fieldfold: expected a day after 2027-01-15, which edition.yaml has as 're-read-after': what was "
+                + "signed until then is due again, found 2027-01-15; look at the date of this machine\n",
+                run("sign", "potato-beetle", "--by", "rowan").err());
+        today = LocalDate.of(2027, 1, 16);
+        assertEquals(0, run("sign", "potato-beetle", "--by", "rowan").status());
+    }
+
     @Test
     void signingChangesDateAndNameAndNothingElse() throws IOException {
         assertEquals(0, issue().status());
@@ -203,7 +215,7 @@ class EditionCommandsTest {
         assertEquals(0, run("edition", "open", "2028").status());
         today = LocalDate.of(2027, 1, 15);
         assertTrue(run("sign", "potato-beetle", "--by", "rowan").err()
-                .contains("expected a day after 2027-01-15, on which the last edition was issued"));
+                .contains("expected a day after 2027-01-15, which edition.yaml has as 're-read-after'"));
         today = LocalDate.of(2027, 12, 3);
         assertTrue(run("sign", "potato-betle", "--by", "rowan").err()
                 .contains("did you mean 'potato-beetle'?"));
