@@ -192,7 +192,8 @@ public final class Compiler {
         if (!unprintable.isEmpty()) {
             return refused(sorted(checked.findings(), unprintable), List.of());
         }
-        SetGuides guides = SetGuides.of(tongues, news, request.proof(), room);
+        SetGuides guides = SetGuides.of(tongues, news, request.proof(), room,
+                new KeptSheets(request.content(), checked.inputs(), kept));
         List<Finding> findings = sorted(checked.findings(), guides.findings());
         if (!request.proof() && hasError(findings)) {
             kept.save();

@@ -38,28 +38,28 @@ final class FirstSheets {
         this.proof = proof ? Optional.of(phrases.say("proof")) : Optional.empty();
     }
 
-    static List<Form> all(Tongues tongues, PrintRoom room, boolean proof) {
-        List<Form> sheets = new ArrayList<>();
-        tongues.languages().forEach(language -> sheets.addAll(in(language, tongues, room, proof)));
-        return sheets;
-    }
-
-    /** The generic ones in a language, and those of the offices that read it first. */
-    static List<Form> in(String language, Tongues tongues, PrintRoom room, boolean proof) {
-        List<Form> sheets = new ArrayList<>();
-        ContentBase said = tongues.in(language);
-        FirstSheets first = new FirstSheets(said, room, proof, Phrases.in(language));
-        OfficePanel publisher = OfficePanel.generic(said.edition());
-        for (Paper paper : papers(said.edition().value().papers())) {
-            sheets.addAll(first.of("foldouts/print-me-first." + language + "." + paper.id(), publisher,
-                    paper, FlipEdge.SHORT, false));
-        }
-        for (Placed<Office> office : said.offices().values()) {
-            if (firstOf(office.value(), tongues.languages()).equals(language)) {
-                sheets.addAll(first.of(office, "offices/" + office.value().id() + "/"));
+    /** The generic ones in a language, and those of each office that reads it first. */
+    static List<Batch> batches(Tongues tongues, String language, PrintRoom room, boolean proof,
+            FitRows rows) {
+        Phrases phrases = Phrases.in(language);
+        List<Batch> batches = new ArrayList<>();
+        batches.add(Forms.batch("print-me-first", proof, form -> form.fit(rows), read -> generic(read, room, proof, phrases)));
+        for (Placed<Office> placed : tongues.in(language).offices().values()) {
+            String id = placed.value().id();
+            if (firstOf(placed.value(), tongues.languages()).equals(language)) {
+                batches.add(Forms.batch("offices/" + id + "/print-me-first", proof, form -> form.fit(rows), read ->
+                        new FirstSheets(read, room, proof, phrases).of(read.offices().get(id), "offices/" + id + "/")));
             }
         }
-        return sheets;
+        return batches;
+    }
+
+    /** @param said in the language of the phrases */
+    static List<Form> generic(ContentBase said, PrintRoom room, boolean proof, Phrases phrases) {
+        FirstSheets first = new FirstSheets(said, room, proof, phrases);
+        OfficePanel publisher = OfficePanel.generic(said.edition());
+        return papers(said.edition().value().papers()).stream().flatMap(paper -> first.of("foldouts/print-me-first."
+                + phrases.language() + "." + paper.id(), publisher, paper, FlipEdge.SHORT, false).stream()).toList();
     }
 
     /**

@@ -1,11 +1,10 @@
 package org.fieldfold;
 
-import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.fieldfold.entry.ContentBase;
 import org.fieldfold.manuscript.Manuscript;
-import org.fieldfold.output.OutputFolder;
 import org.fieldfold.pdf.PrintJob;
 import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
@@ -88,8 +87,12 @@ final class Form {
                 ? paper + ", " + look.sheets() + (look.sheets() == 1 ? " sheet" : " sheets") : paper;
     }
 
-    void print(OutputFolder folder) throws IOException {
-        room.print(room.hash(order), this::job, path, folder);
-        released();
+    /** @param read the base that it was written of */
+    PrintedSheet sheet(ContentBase read, List<FitRow> fit) {
+        return new PrintedSheet(room.facts(path, order, look, read, fit, findings()), () -> {
+            PrintJob job = job();
+            released();
+            return job;
+        });
     }
 }

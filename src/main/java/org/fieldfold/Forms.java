@@ -4,8 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
-import java.util.stream.Stream;
+import java.util.function.Function;
 import org.fieldfold.calendar.Calendars;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
@@ -30,6 +29,7 @@ import org.fieldfold.manuscript.PosterWriter;
 import org.fieldfold.pdf.Press;
 import org.fieldfold.pdf.PrintJob;
 import org.fieldfold.pdf.SheetWords;
+import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.Severity;
 
@@ -47,30 +47,32 @@ final class Forms {
     private final PrintRoom room;
     private final boolean proof;
 
-    /** All forms of all guides, in all languages, on all papers. */
-    static List<Form> all(ContentBase base, Press press, boolean proof) {
-        return all(new Tongues(base), new PrintRoom(press, Kept.nothing()), proof);
+    /** All forms of all guides in a language, on all papers. */
+    static List<Batch> batches(Tongues tongues, String language, PrintRoom room, boolean proof,
+            FitRows rows) {
+        Calendars dates = tongues.calendars(language);
+        Edition edition = tongues.base().edition().value();
+        Phrases phrases = Phrases.in(language).with(edition.units());
+        return tongues.in(language).guides().keySet().stream().map(id -> batch("forms/" + id, proof + " "
+                + dates.named(), form -> form.fit(rows), read -> new Forms(read, dates.of(read), room, proof)
+                .onAllPapers(read.guides().get(id), phrases))).toList();
     }
 
-    /** The same; what an earlier build knows of them is not found out again. */
-    static List<Form> all(Tongues tongues, PrintRoom room, boolean proof) {
-        Edition edition = tongues.base().edition().value();
-        List<Supplier<List<Form>>> work = new ArrayList<>();
-        for (String language : edition.languages()) {
-            Phrases phrases = Phrases.in(language).with(edition.units());
-            ContentBase said = tongues.in(language);
-            Forms forms = new Forms(said, tongues.calendars(language), room, proof);
-            for (Placed<Guide> guide : said.guides().values()) {
-                List<String> wanted = guide.value().papers();
-                List<String> papers = wanted.isEmpty() ? edition.papers() : wanted;
-                Texts texts = forms.texts(guide, phrases);
-                for (String paper : papers.stream().filter(PAPERS::contains).toList()) {
-                    work.add(() -> forms.of(guide, texts, phrases, paper));
-                }
-            }
-        }
-        return Stream.concat(FirstSheets.all(tongues, room, proof).stream(),
-                work.parallelStream().map(Supplier::get).flatMap(List::stream)).toList();
+    /**
+     * Forms as sheets, of which is known from build to build what is to be known of them.
+     *
+     * @param fit how full a form's panels are, where that is told
+     */
+    static Batch batch(String name, Object of, Function<Form, List<FitRow>> fit,
+            Function<ContentBase, List<Form>> make) {
+        return new Batch(name, of.toString(), List.of(), read -> make.apply(read).stream().map(form ->
+                form.sheet(read, fit.apply(form))).toList());
+    }
+
+    private List<Form> onAllPapers(Placed<Guide> guide, Phrases phrases) {
+        Texts texts = texts(guide, phrases);
+        return SetGuides.papers(guide.value(), base.edition().value()).stream().filter(PAPERS::contains)
+                .flatMap(paper -> of(guide, texts, phrases, paper).stream()).toList();
     }
 
     Forms(ContentBase base, Press press, boolean proof) {
@@ -90,12 +92,27 @@ final class Forms {
         return of(guide, texts(guide, phrases), phrases, paper);
     }
 
-    /** Those that offices ask for, in all languages. */
-    static List<Form> ofOffices(Tongues tongues, PrintRoom room, boolean proof) {
-        return tongues.languages().parallelStream().map(language -> tongues.in(language).offices().values()
-                .stream().flatMap(office -> of(office, "offices/" + office.value().id() + "/", tongues.in(language),
-                        tongues.calendars(language), Phrases.in(language), room, proof).stream().map(Form::released))
-                .toList()).flatMap(List::stream).toList();
+    /** Those that offices ask for in a language. */
+    static List<Batch> ofOffices(Tongues tongues, String language, PrintRoom room, boolean proof) {
+        Calendars dates = tongues.calendars(language);
+        List<Batch> batches = new ArrayList<>();
+        for (Placed<Office> placed : tongues.in(language).offices().values()) {
+            Office office = placed.value();
+            for (Placed<Guide> guide : tongues.in(language).guides().values()) {
+                if (prints(office, language) && office.handsOut(guide.value())) {
+                    String id = guide.value().id();
+                    batches.add(batch("offices/" + office.id() + "/forms/" + id, proof + " " + dates.named(),
+                            form -> List.of(), read -> new Forms(read, dates.of(read), room, proof).of(read.offices().get(office.id()),
+                            read.guides().get(id), "offices/" + office.id() + "/", Phrases.in(language)).stream()
+                            .map(Form::released).toList()));
+                }
+            }
+        }
+        return batches;
+    }
+
+    private static boolean prints(Office office, String language) {
+        return !office.forms().isEmpty() && office.languages().contains(language) && PAPERS.contains(office.paper());
     }
 
     /**
@@ -106,32 +123,30 @@ final class Forms {
      * @param folder before their names
      * @param calendars of that base
      */
-    static List<Form> of(Placed<Office> placed, String folder, ContentBase base, Calendars calendars, Phrases said,
+    static List<Form> of(Placed<Office> office, String folder, ContentBase base, Calendars calendars, Phrases said,
             PrintRoom room, boolean proof) {
-        Office office = placed.value();
-        if (office.forms().isEmpty() || !office.languages().contains(said.language())
-                || !PAPERS.contains(office.paper())) {
+        if (!prints(office.value(), said.language())) {
             return List.of();
         }
         Forms forms = new Forms(base, calendars, room, proof);
+        return base.guides().values().stream().filter(guide -> office.value().handsOut(guide.value()))
+                .flatMap(guide -> forms.of(office, guide, folder, said).stream()).toList();
+    }
+
+    private List<Form> of(Placed<Office> placed, Placed<Guide> guide, String folder, Phrases said) {
+        Office office = placed.value();
         Phrases phrases = said.with(office.units().or(() -> base.edition().value().units()));
-        GuideWriter writer = new GuideWriter(base, phrases, News.NONE, calendars);
         OfficePanel panel = OfficePanel.of(placed);
+        Manuscript pocket = new GuideWriter(base, phrases, News.NONE, calendars).write(guide, panel, proof);
         List<Form> all = new ArrayList<>();
-        for (Placed<Guide> guide : base.guides().values()) {
-            if (!office.handsOut(guide.value())) {
-                continue;
-            }
-            Manuscript pocket = writer.write(guide, panel, proof);
-            if (office.forms().contains(GuideForm.LARGE_PRINT)) {
-                all.add(forms.largePrint(folder, LargePrint.of(pocket, phrases), phrases, office.paper()));
-            }
-            if (office.forms().contains(GuideForm.POSTER)) {
-                Form poster = forms.poster(folder, new PosterWriter(base, phrases).write(pocket, guide, panel), phrases,
-                        office.paper());
-                if (fits(poster)) {
-                    all.add(poster);
-                }
+        if (office.forms().contains(GuideForm.LARGE_PRINT)) {
+            all.add(largePrint(folder, LargePrint.of(pocket, phrases), phrases, office.paper()));
+        }
+        if (office.forms().contains(GuideForm.POSTER)) {
+            Form poster = poster(folder, new PosterWriter(base, phrases).write(pocket, guide, panel), phrases,
+                    office.paper());
+            if (fits(poster)) {
+                all.add(poster);
             }
         }
         return all;

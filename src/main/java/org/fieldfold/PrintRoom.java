@@ -2,6 +2,7 @@ package org.fieldfold;
 
 import java.io.IOException;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -22,6 +23,8 @@ import org.fieldfold.manuscript.Section;
 import org.fieldfold.pdf.Press;
 import org.fieldfold.output.OutputFolder;
 import org.fieldfold.pdf.PrintJob;
+import org.fieldfold.report.FitRow;
+import org.fieldfold.source.Finding;
 import org.fieldfold.typeset.Mark;
 import org.fieldfold.typeset.PrintMeFirst;
 import org.fieldfold.typeset.Setter;
@@ -117,9 +120,23 @@ final class PrintRoom {
         });
     }
 
-    /** What an order amounts to; empty when nothing is kept. */
-    Optional<String> hash(SheetOrder order) {
-        return kept.key("order", order).map(Key::hash);
+    /**
+     * What is known of the file of an order, once it was looked at.
+     *
+     * @param read the base that its manuscript was written of: drawings that are only named there are noted as read
+     * @param fit how full its panels are, where that is not told of another copy
+     * @param findings that are told with it
+     */
+    SheetFacts facts(String path, SheetOrder order, Look look, ContentBase read, List<FitRow> fit,
+            List<Finding> findings) {
+        Optional<Key> key = kept.key("order", order);
+        key.ifPresent(one -> one.named().forEach(read.figures()::containsKey));
+        return new SheetFacts(path, key.map(Key::hash), look.letters(), fit, findings);
+    }
+
+    /** Characters of a sheet that is known already join those that the type is cut to. */
+    void spell(String letters) {
+        letters.codePoints().forEach(characters::add);
     }
 
     /**

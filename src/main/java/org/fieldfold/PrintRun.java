@@ -66,6 +66,28 @@ final class PrintRun {
         this.setter = forAll.setter(press);
     }
 
+    /** The same run, as somebody reads its base who has to know what was read. */
+    private PrintRun(PrintRun other, ContentBase base, GuideWriter writer, PrintRoom room) {
+        this.base = base;
+        this.guide = base.guides().get(other.guide());
+        this.language = other.language;
+        this.paper = other.paper;
+        this.writer = writer;
+        this.generic = other.generic;
+        this.words = other.words;
+        this.press = other.press;
+        this.sheets = other.sheets;
+        this.manner = other.manner;
+        this.changed = new ChangedCopies(room, guide, this::manuscript, manner);
+        this.forAll = other.forAll;
+        this.setter = other.setter;
+    }
+
+    /** The same run of the same base, of which is noted what its copies for offices read. */
+    PrintRun reading(ContentBase same, GuideWriter writer, PrintRoom room) {
+        return new PrintRun(this, same, writer, room);
+    }
+
     /** A proof is built although a finding stands at a sheet: what cannot be folded is left out of it. */
     static Optional<PrintRun> of(ContentBase base, Placed<Guide> guide, String language, String paper,
             GuideWriter writer, boolean proof, Press press) {
@@ -94,8 +116,7 @@ final class PrintRun {
     }
 
     boolean isFor(Office office) {
-        return office.handsOut(guide.value()) && office.languages().contains(language)
-                && office.paper().equals(paper) && isInUnitsOf(office);
+        return OfficeCopies.has(office, guide.value(), language, writer.units(), paper, base.edition().value());
     }
 
     /** The guide as an office's copies have it. */
@@ -114,11 +135,6 @@ final class PrintRun {
 
     String paper() {
         return paper;
-    }
-
-    /** An office's own choice, or else the edition's. */
-    private boolean isInUnitsOf(Office office) {
-        return writer.units().equals(office.units().or(() -> base.edition().value().units()));
     }
 
     /** Whether copies for everybody are in these units. */
@@ -157,7 +173,8 @@ final class PrintRun {
         return changes(office) ? changed.saying(moved(office), set.guide()) : set.guide();
     }
 
-    private boolean changes(OfficePanel office) {
+    /** Whether an office's copies differ by more than whom to call. */
+    boolean changes(OfficePanel office) {
         return office.changes(guide.value());
     }
 
@@ -185,6 +202,12 @@ final class PrintRun {
     private SheetOrder order(Setting setting, FlipEdge flip) {
         return SheetOrder.of(setting, sheets.get(flip), base.edition().value(), PrintJob.Surround.FOLDS,
                 words);
+    }
+
+    /** What is printed of a copy; its panels are set anew, which costs little once the run is set. */
+    PrintJob job(OfficePanel office, FlipEdge flip) {
+        SheetOrder order = order(office, flip);
+        return order.job(set(office, order.setting()));
     }
 
     /** Where its panels lie, in reading order. */

@@ -26,7 +26,6 @@ import org.fieldfold.fold.FlipEdge;
 import org.fieldfold.fold.Imposition;
 import org.fieldfold.fold.PanelSlot;
 import org.fieldfold.fold.Side;
-import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.LargePrint;
 import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.pdf.Conformance;
@@ -58,7 +57,7 @@ class FormsTest {
         base.figures().values().forEach(figure ->
                 figures.put(figure.value().id(), figure.value().bytes()));
         press = Press.of(figures);
-        forms = new ArrayList<>(Forms.all(base, press, false));
+        forms = new ArrayList<>(new AllForms(base, press, false).all());
         forms.addAll(spanish());
         Set<Integer> characters = new TreeSet<>();
         forms.forEach(form -> characters.addAll(form.job().characters()));
@@ -69,7 +68,7 @@ class FormsTest {
     /** The longer words, also while the edition does not speak them. */
     private static List<Form> spanish() {
         return base.edition().value().languages().contains("es") ? List.of()
-                : FirstSheets.in("es", new Tongues(base), new PrintRoom(press, Kept.nothing()), true);
+                : new AllForms(base, press, true).first("es");
     }
 
     private static List<Form> named(String form) {
@@ -379,7 +378,7 @@ class FormsTest {
 
     @Test
     void theSameContentGivesTheSameBytes() {
-        List<Form> again = new ArrayList<>(Forms.all(base, press, false));
+        List<Form> again = new ArrayList<>(new AllForms(base, press, false).all());
         again.addAll(spanish());
         assertEquals(forms.stream().map(Form::path).toList(),
                 again.stream().map(Form::path).toList());

@@ -91,7 +91,7 @@ public final class OfficeBenchmark {
     }
 
     private byte[] print(PrintRun run, OfficePanel office) {
-        return press.print(new PrintedCopy("", run, office, FlipEdge.SHORT).job());
+        return press.print(run.job(office, FlipEdge.SHORT));
     }
 
     /** @param args {@code offices} for the thousand offices alone; otherwise everything */

@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.fieldfold.content.BaseLoader;
 import org.fieldfold.entry.ContentBase;
-import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.pdf.Press;
 import org.fieldfold.typeset.PrintMeFirst;
@@ -33,8 +32,8 @@ final class WriteForms {
             forms.addAll(new Forms(base, press, false).of(base.guides().get(arguments[i]), Phrases.in("en"),
                     "letter"));
         }
-        forms.addAll(FirstSheets.all(new Tongues(base), new PrintRoom(press, Kept.nothing()), false));
-        forms.addAll(FirstSheets.in("es", new Tongues(base), new PrintRoom(press, Kept.nothing()), true));
+        forms.addAll(new AllForms(base, press, false).first("en"));
+        forms.addAll(new AllForms(base, press, true).first("es"));
         Set<Integer> characters = new TreeSet<>();
         forms.forEach(form -> characters.addAll(form.job().characters()));
         press.freeze(characters);

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fieldfold.entry.Audience;
 import org.fieldfold.entry.ContentBase;
@@ -29,27 +31,33 @@ import org.fieldfold.scouting.degreeday.TemperatureRecord;
  */
 public final class Calendars {
     private final ContentBase base;
+    /** Whose offices make the region; the same base, but nobody notes that they are read. */
+    private final ContentBase region;
     private final Warmth warmth;
     private final Optional<TunnelGain> cover;
 
     public Calendars(ContentBase base) {
-        this(base, new Warmth());
+        this(base, base, new Warmth());
     }
 
-    private Calendars(ContentBase base, Warmth warmth) {
+    private Calendars(ContentBase base, ContentBase region, Warmth warmth) {
         this.base = base;
+        this.region = region;
         this.warmth = warmth;
         this.cover = base.edition().value().underPlastic().flatMap(Warmth::gain);
     }
 
-    /** Those of the same base as somebody else reads it, with the dates that are remembered. */
+    /**
+     * Those of the same base as somebody else reads it, with the dates that are remembered. Its offices are not read
+     * again for {@link #named}.
+     */
     public Calendars of(ContentBase same) {
-        return new Calendars(same, warmth);
+        return new Calendars(same, region, warmth);
     }
 
     /** Those of a later state of the base: dates are remembered as long as the records of all stations stay. */
     public Calendars after(ContentBase later) {
-        return days(base).equals(days(later)) ? of(later) : new Calendars(later);
+        return days(base).equals(days(later)) ? new Calendars(later, later, warmth) : new Calendars(later);
     }
 
     /** By identity: to compare days would take long. */
@@ -67,9 +75,14 @@ public final class Calendars {
 
     /** All over the region: the stations that its offices name. */
     public Place region() {
-        return new Place(base.offices().values().stream().map(office -> office.value().station())
-                .collect(java.util.stream.Collectors.toCollection(TreeSet::new)).stream()
-                .map(base.stations()::get).filter(Objects::nonNull).map(Placed::value).toList());
+        return new Place(named().stream().map(base.stations()::get).filter(Objects::nonNull).map(Placed::value)
+                .toList());
+    }
+
+    /** The ids of the stations that offices name. */
+    public SortedSet<String> named() {
+        return region.offices().values().stream().map(office -> office.value().station())
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     /** Each station that an office names, by itself. */

@@ -17,7 +17,7 @@ import org.fieldfold.trace.ResultWriter;
  *
  * @param files of the base as it is read now, by path; a finding in any other is not taken
  */
-record FindingForm(Map<String, SourceFile> files) implements KeptResults.Form<List<Finding>> {
+public record FindingForm(Map<String, SourceFile> files) implements KeptResults.Form<List<Finding>> {
     @Override
     public void write(List<Finding> findings, ResultWriter out) {
         out.number(findings.size());

@@ -27,7 +27,8 @@ public final class KeptPages {
         ContentBase base = Alphabet.of(said.language()).order(content);
         Phrases phrases = said.with(Optional.of(Units.BOTH));
         KeptResults<List<Page>>.Round round = kept.round(base, hashes);
-        Book book = new HandbookWriter(base, said, news).write(false, (name, of, writing) -> round.take(name, of,
+        String region = dates.named().toString();
+        Book book = new HandbookWriter(base, said, news).write(false, (name, of, writing) -> round.take(name, of + region,
                 read -> List.copyOf(writing.pages(new Register(read, phrases), dates.of(read)))));
         round.end();
         return book;

@@ -1,6 +1,7 @@
 package org.fieldfold.manuscript;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -9,7 +10,6 @@ import org.fieldfold.edition.ChangeGroup;
 import org.fieldfold.edition.Comparison;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Control;
-import org.fieldfold.entry.PestEntry;
 import org.fieldfold.prose.Run;
 
 /**
@@ -38,6 +38,13 @@ public final class News {
     /** @param comparison with the last edition; empty when there was none */
     public static News of(Optional<Comparison> comparison) {
         return comparison.map(known -> new News(known.changes())).orElse(NONE);
+    }
+
+    /** All that lines about these entries are made of, besides the base. */
+    public String about(Collection<String> entries) {
+        return changes.stream().filter(change -> change.kind().equals("pests") && entries.contains(change.id())
+                || change.kind().equals("materials")
+                || change.kind().equals("edition") && change.group() == ChangeGroup.CAUTIONS).toList().toString();
     }
 
     /** The lines about some entries, the most urgent first. */
@@ -105,8 +112,8 @@ public final class News {
     }
 
     private static boolean isUsed(String material, ContentBase base, Predicate<String> entries) {
-        return base.pests().values().stream().map(placed -> placed.value())
-                .filter(pest -> entries.test(pest.id())).map(PestEntry::controls).flatMap(List::stream)
+        return base.pests().keySet().stream().filter(entries)
+                .map(id -> base.pests().get(id).value().controls()).flatMap(List::stream)
                 .anyMatch(control -> control instanceof Control.Insecticide use
                         && use.material().equals(material));
     }

@@ -26,6 +26,10 @@ public final class ResultReader {
         return in.getInt();
     }
 
+    public double fraction() {
+        return in.getDouble();
+    }
+
     /** A number of things that follow, each of one byte at least. */
     public int count() {
         int count = in.getInt();

@@ -24,6 +24,12 @@ public final class ResultWriter {
         }
     }
 
+    public void fraction(double fraction) {
+        long bits = Double.doubleToLongBits(fraction);
+        number((int) (bits >> Integer.SIZE));
+        number((int) bits);
+    }
+
     public void text(String text) {
         int at = texts.getOrDefault(text, texts.size());
         number(at);
