@@ -59,6 +59,12 @@ final class KeptSheets {
         });
     }
 
+    /** The batches that were made, and not known before, each behind its language. */
+    List<String> made() {
+        return tongues.entrySet().stream().flatMap(tongue -> tongue.getValue().round().made().stream().map(batch ->
+                tongue.getKey() + " " + batch)).toList();
+    }
+
     private Optional<Key> key(String language) {
         return kept.key("sheets", language, content.toAbsolutePath().normalize().toString());
     }

@@ -61,6 +61,11 @@ final class SetGuides {
                 .toList();
     }
 
+    /** What is known of each sheet. */
+    List<SheetFacts> facts() {
+        return sheets.stream().map(PrintedSheet::facts).toList();
+    }
+
     static List<String> papers(Guide guide, Edition edition) {
         return guide.papers().isEmpty() ? edition.papers() : guide.papers();
     }

@@ -5,8 +5,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.fieldfold.entry.ContentBase;
 
 /**
@@ -135,9 +138,14 @@ public final class KeptResults<T> {
             return now.containsKey(name) && now.get(name) == before.get(name);
         }
 
+        /** The names of results that were made, and not known before. */
+        public Set<String> made() {
+            return now.keySet().stream().filter(name -> !isKept(name)).collect(Collectors.toCollection(TreeSet::new));
+        }
+
         /** Whether all results so far were kept, and none has gone. */
         public boolean isAsBefore() {
-            return now.keySet().equals(before.keySet()) && now.keySet().stream().allMatch(this::isKept);
+            return now.keySet().equals(before.keySet()) && made().isEmpty();
         }
 
         /** Ends it: what was not asked for is forgotten. Without this the next round begins where this one did. */
