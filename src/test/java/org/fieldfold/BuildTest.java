@@ -201,18 +201,7 @@ class BuildTest {
     }
 
     private static Path copyOfContent(String name) throws IOException {
-        Path target = folder.resolve(name).resolve("content");
-        try (Stream<Path> files = Files.walk(Path.of("content"))) {
-            for (Path file : files.toList()) {
-                Path copy = target.resolve(Path.of("content").relativize(file).toString());
-                if (Files.isDirectory(file)) {
-                    Files.createDirectories(copy);
-                } else {
-                    Files.copy(file, copy);
-                }
-            }
-        }
-        return target;
+        return FolderCopy.of(Path.of("content"), folder.resolve(name).resolve("content"));
     }
 
     private static Map<String, String> hashes(Path build) throws IOException {

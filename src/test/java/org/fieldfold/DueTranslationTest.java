@@ -10,7 +10,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import org.fieldfold.content.BaseLoader;
 import org.fieldfold.edition.EarlierTexts;
 import org.fieldfold.edition.Ledger;
@@ -53,7 +52,7 @@ class DueTranslationTest {
     @Test
     void whatIsDueStandsBesideOldAndNew() throws IOException {
         Path content = folder.resolve("content");
-        copy(Path.of("content"), content);
+        FolderCopy.of(Path.of("content"), content);
         Path ledger = content.resolve("issued/2026.json");
         Files.createDirectories(ledger.getParent());
         Files.writeString(ledger, issued(content).text());
@@ -65,13 +64,5 @@ class DueTranslationTest {
         int now = draft.indexOf("  # and it is now:\n  # Thin sliver,");
         assertTrue(old > 0 && now > old, draft);
         assertEquals(1, draft.split("# translated was:", -1).length - 1, "nothing else is due");
-    }
-
-    private static void copy(Path from, Path to) throws IOException {
-        try (Stream<Path> files = Files.walk(from)) {
-            for (Path file : files.toList()) {
-                Files.copy(file, to.resolve(from.relativize(file).toString()));
-            }
-        }
     }
 }

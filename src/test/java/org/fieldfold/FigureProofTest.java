@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.fieldfold.source.Finding;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,15 +29,8 @@ class FigureProofTest {
 
     @Test
     void beforeAnySheet() throws IOException {
-        Path content = folder.resolve("content");
+        Path content = FolderCopy.of(Path.of("content"), folder.resolve("content"));
         Path out = folder.resolve("out");
-        try (Stream<Path> files = Files.walk(Path.of("content"))) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Path copy = content.resolve(Path.of("content").relativize(file).toString());
-                Files.createDirectories(copy.getParent());
-                Files.copy(file, copy);
-            }
-        }
         String head = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 40 20\">";
         Files.writeString(content.resolve("figures/leek-moth-adult.svg"), head + "<circle cx=\"60\" r=\"9\"/></svg>");
         Files.writeString(content.resolve("figures/onion-maggot-adult.svg"), head

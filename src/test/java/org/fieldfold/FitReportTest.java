@@ -85,14 +85,7 @@ class FitReportTest {
     /** The entry, the field at which its panel ends, and the same number of lines as in the finding. */
     @Test
     void aTextThatIsTooLongIsNamedWithItsEntryItsFieldAndTheLinesOver() throws IOException {
-        Path content = folder.resolve("content");
-        try (var files = Files.walk(CONTENT)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Path copy = content.resolve(CONTENT.relativize(file).toString());
-                Files.createDirectories(copy.getParent());
-                Files.copy(file, copy);
-            }
-        }
+        Path content = FolderCopy.of(CONTENT, folder.resolve("content"));
         Path pest = content.resolve("pests/potato-leafhopper.yaml");
         String was = Files.readString(pest);
         String measure = "pocket: Plant varieties that stand hopper feeding";

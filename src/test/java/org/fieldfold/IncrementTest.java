@@ -196,19 +196,13 @@ class IncrementTest {
     /** What is issued is made of its content alone, then and whenever it is built again. */
     @Test
     void anIssuedEditionTakesNothing() throws IOException, Editions.Refused {
-        Path sound = Path.of("src/test/resources/org/fieldfold/check/base");
-        Path own = folder.resolve("sound");
-        try (Stream<Path> files = Files.walk(sound)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Files.createDirectories(own.resolve(sound.relativize(file)).getParent());
-                Files.copy(file, own.resolve(sound.relativize(file)));
-            }
-        }
+        Path own = FolderCopy.of(Path.of("src/test/resources/org/fieldfold/check/base"), folder.resolve("sound"));
         Compiler.Request request = new Compiler.Request(own, folder.resolve("out"), Optional.empty(), false,
                 false);
         Compiler.Built before = Compiler.compile(request, step -> { });
         assertEquals(before.work().made(), Compiler.compile(request, step -> { }).work().taken());
-        Compiler.Built issued = Issue.edition(request, Optional.empty(), LocalDate.of(2027, 1, 14), step -> { }).built();
+        Compiler.Built issued = Issue.edition(request, Optional.empty(), LocalDate.of(2027, 1, 14), step -> { })
+                .built();
         Compiler.Built again = Compiler.compile(request, step -> { });
         assertEquals(0, issued.work().taken());
         assertEquals(0, again.work().taken());

@@ -42,13 +42,7 @@ class KeptAtOnceTest {
     @BeforeEach
     void lay() throws IOException {
         for (String year : List.of("2027", "2028")) {
-            Path content = folder.resolve("of-" + year).resolve("content");
-            try (Stream<Path> files = Files.walk(SOUND)) {
-                for (Path file : files.filter(Files::isRegularFile).toList()) {
-                    Files.createDirectories(content.resolve(SOUND.relativize(file)).getParent());
-                    Files.copy(file, content.resolve(SOUND.relativize(file)));
-                }
-            }
+            FolderCopy.of(SOUND, folder.resolve("of-" + year).resolve("content"));
         }
         Path edition = folder.resolve("of-2028/content/edition.yaml");
         Files.writeString(edition, Files.readString(edition).replace("2028", "2029").replace("2027", "2028"));
@@ -73,13 +67,7 @@ class KeptAtOnceTest {
             } catch (IOException | UnsupportedOperationException noLinks) {
                 assumeTrue(false, "left out: no links on this machine");
             }
-            Path content = Files.createDirectories(folder.resolve(name + "-base")).resolve("content");
-            try (Stream<Path> files = Files.walk(folder.resolve("of-2027/content"))) {
-                for (Path file : files.toList()) {
-                    Files.copy(file, content.resolve(folder.resolve("of-2027/content").relativize(file)
-                            .toString()));
-                }
-            }
+            Path content = FolderCopy.of(folder.resolve("of-2027/content"), folder.resolve(name + "-base/content"));
             jobs.add(new Job(content, out, 2027));
         }
         assertBuildsAreClean(jobs.get(0), jobs.get(1));

@@ -130,15 +130,7 @@ class KeptJudgingProperties {
     @BeforeContainer
     static void lay() throws IOException {
         folder = Files.createTempDirectory("judging");
-        Path demo = folder.resolve("whole/content");
-        try (Stream<Path> files = Files.walk(Path.of("content"))) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Path copy = demo.resolve(Path.of("content").relativize(file).toString());
-                Files.createDirectories(copy.getParent());
-                Files.copy(file, copy);
-            }
-        }
-        whole = Follower.of(demo);
+        whole = Follower.of(FolderCopy.of(Path.of("content"), folder.resolve("whole/content")));
         SmallBase.lay(folder.resolve("small/content"));
         small = Follower.of(folder.resolve("small/content"));
     }

@@ -32,20 +32,12 @@ class OfficeCopiesTest {
     /** A small base: two guides, two offices. */
     @BeforeEach
     void copyContent() throws IOException {
-        content = folder.resolve("content");
-        try (Stream<Path> files = Files.walk(CONTENT)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                String path = CONTENT.relativize(file).toString().replace('\\', '/');
-                boolean taken = !path.startsWith("offices/") && !path.startsWith("guides/")
-                        || List.of("offices/lowbridge.yaml", "offices/northmoor.yaml", "guides/potato.yaml",
-                                "guides/strawberry.yaml").contains(path);
-                if (taken) {
-                    Path copy = content.resolve(path);
-                    Files.createDirectories(copy.getParent());
-                    Files.copy(file, copy);
-                }
-            }
-        }
+        content = FolderCopy.of(CONTENT, folder.resolve("content"), file -> {
+            String path = CONTENT.relativize(file).toString().replace('\\', '/');
+            return !path.startsWith("offices/") && !path.startsWith("guides/")
+                    || List.of("offices/lowbridge.yaml", "offices/northmoor.yaml", "guides/potato.yaml",
+                            "guides/strawberry.yaml").contains(path);
+        });
     }
 
     private Compiler.Built compile(String out) throws IOException {

@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.fieldfold.fold.FlipEdge;
 import org.fieldfold.fold.FoldSchemes;
 import org.fieldfold.fold.Imposition;
@@ -36,18 +35,8 @@ class OwnSchemeTest {
     void lay() throws IOException {
         content = folder.resolve("content");
         scheme = content.resolve("schemes/roll-4.fold");
-        copy(RESOURCES.resolve("base"));
-        copy(SAMPLE);
-    }
-
-    private void copy(Path from) throws IOException {
-        try (Stream<Path> files = Files.walk(from)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Path target = content.resolve(from.relativize(file).toString());
-                Files.createDirectories(target.getParent());
-                Files.write(target, Files.readAllBytes(file));
-            }
-        }
+        FolderCopy.of(RESOURCES.resolve("base"), content);
+        FolderCopy.of(SAMPLE, content);
     }
 
     private Compiler.Built compile(boolean proof) throws IOException {

@@ -120,7 +120,7 @@ public final class PreviewBenchmark {
         Path folder = Files.createTempDirectory("preview-benchmark");
         try {
             Path content = folder.resolve("content");
-            copy(Path.of("content"), content);
+            FolderCopy.of(Path.of("content"), content);
             issue(content);
             new PreviewBenchmark(content).rounds(rounds);
         } finally {
@@ -138,14 +138,6 @@ public final class PreviewBenchmark {
         Files.createDirectories(content.resolve("issued"));
         Files.writeString(content.resolve("issued/2026.json"), new Ledger(2026, LocalDate.of(2026, 1, 15),
                 Compiler.VERSION, Optional.empty(), Snapshot.of(base), new TreeMap<>()).text());
-    }
-
-    private static void copy(Path from, Path to) throws IOException {
-        try (Stream<Path> files = Files.walk(from)) {
-            for (Path file : files.toList()) {
-                Files.copy(file, to.resolve(from.relativize(file).toString()));
-            }
-        }
     }
 
     private void rounds(int rounds) throws Exception {

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** A part of the demo base in both languages: one guide of two entries, one office with a note of its own. */
 final class SmallBase {
@@ -20,13 +19,7 @@ final class SmallBase {
 
     /** Lays it in a folder, which must not be there yet. */
     static void lay(Path content) throws IOException {
-        try (Stream<Path> files = Files.walk(DEMO)) {
-            for (Path file : files.filter(Files::isRegularFile).filter(SmallBase::isPart).toList()) {
-                Path copy = content.resolve(DEMO.relativize(file).toString());
-                Files.createDirectories(copy.getParent());
-                Files.write(copy, Files.readAllBytes(file));
-            }
-        }
+        FolderCopy.of(DEMO, content, SmallBase::isPart);
         for (String file : List.of("edition.yaml", "guides/onion-family.yaml")) {
             Path both = content.resolve(file);
             Files.writeString(both, Files.readString(both).replace("papers: [letter, a4]", "papers: [letter]")

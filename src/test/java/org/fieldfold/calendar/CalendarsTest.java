@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
@@ -15,6 +14,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.fieldfold.FolderCopy;
 import org.fieldfold.content.BaseLoader;
 import org.fieldfold.content.LoadedBase;
 import org.fieldfold.entry.Audience;
@@ -36,13 +36,7 @@ class CalendarsTest {
 
     @BeforeEach
     void layTheSampleBase() throws IOException {
-        try (Stream<Path> files = Files.walk(SAMPLE)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Path copy = folder.resolve(SAMPLE.relativize(file).toString());
-                Files.createDirectories(copy.getParent());
-                Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING);
-            }
-        }
+        FolderCopy.of(SAMPLE, folder);
         weather(day -> true);
     }
 

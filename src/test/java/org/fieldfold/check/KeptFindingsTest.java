@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.fieldfold.FolderCopy;
 import org.fieldfold.content.BaseLoader;
 import org.fieldfold.content.InputFile;
 import org.fieldfold.content.KeptReadings;
@@ -37,13 +38,7 @@ class KeptFindingsTest {
 
     @BeforeEach
     void lay() throws IOException {
-        try (Stream<Path> files = Files.walk(DEMO)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Path copy = content.resolve(DEMO.relativize(file).toString());
-                Files.createDirectories(copy.getParent());
-                Files.copy(file, copy);
-            }
-        }
+        FolderCopy.of(DEMO, content);
     }
 
     /** Checks the base as it is; by rule how often each was put. */

@@ -5,13 +5,13 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.fieldfold.FolderCopy;
 import org.fieldfold.content.BaseLoader;
 import org.fieldfold.content.LoadedBase;
 import org.fieldfold.entry.ContentBase;
@@ -27,20 +27,9 @@ record Sample(Path content) {
 
     /** Lays the files of {@code over}, where there are any, over the base in a new folder {@code content}. */
     static Sample laid(Path over, Path into) throws IOException {
-        Path content = Files.createDirectories(into.resolve("content"));
-        copy(RESOURCES.resolve("base"), content);
-        copy(over, content);
+        Path content = FolderCopy.of(RESOURCES.resolve("base"), into.resolve("content"));
+        FolderCopy.of(over, content);
         return new Sample(content);
-    }
-
-    private static void copy(Path from, Path to) throws IOException {
-        try (Stream<Path> files = Files.walk(from)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Path copy = to.resolve(from.relativize(file).toString());
-                Files.createDirectories(copy.getParent());
-                Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING);
-            }
-        }
     }
 
     /** The base, which must be free of findings of form: a sample is about substance. */

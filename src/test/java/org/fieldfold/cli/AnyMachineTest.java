@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.fieldfold.FolderCopy;
 import org.fieldfold.Outside;
 import org.fieldfold.report.Sha256;
 import org.junit.jupiter.api.Test;
@@ -47,7 +48,7 @@ class AnyMachineTest {
     @Test
     void otherLineEndsChangeNoSheet() throws Exception {
         Path content = folder.resolve("content");
-        Desk.copy(Desk.SOUND, content);
+        FolderCopy.of(Desk.SOUND, content);
         try (Stream<Path> files = Files.walk(content)) {
             for (Path file : files.filter(file -> file.toString().matches(".*[.](yaml|md|csv|svg)")).toList()) {
                 Files.writeString(file, Files.readString(file).replace("\n", "\r\n"));

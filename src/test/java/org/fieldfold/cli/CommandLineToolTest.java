@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.fieldfold.Compiler;
+import org.fieldfold.FolderCopy;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,7 +32,7 @@ class CommandLineToolTest {
     @BeforeEach
     void copySoundBase() throws IOException {
         content = folder.resolve("content");
-        Desk.copy(Desk.SOUND, content);
+        FolderCopy.of(Desk.SOUND, content);
     }
 
     /** Takes the cautions out of an entry with insecticides. */

@@ -1,13 +1,10 @@
 package org.fieldfold.cli;
 
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.BiFunction;
-import java.util.stream.Stream;
 
 /** Where commands are given in tests: a content base of one's own, and what a command left behind. */
 final class Desk {
@@ -29,16 +26,5 @@ final class Desk {
                 new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8)));
         return new Run(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-    }
-
-    /** A copy of a content base that a test may spoil. */
-    static void copy(Path base, Path content) throws IOException {
-        try (Stream<Path> files = Files.walk(base)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Path copy = content.resolve(base.relativize(file).toString());
-                Files.createDirectories(copy.getParent());
-                Files.copy(file, copy);
-            }
-        }
     }
 }

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.fieldfold.FolderCopy;
 import org.fieldfold.edition.Ledger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -40,7 +41,7 @@ class EditionCommandsTest {
     @BeforeEach
     void copySoundBase() throws IOException {
         content = folder.resolve("content");
-        Desk.copy(Desk.SOUND, content);
+        FolderCopy.of(Desk.SOUND, content);
     }
 
     private void edit(String file, String was, String is) throws IOException {

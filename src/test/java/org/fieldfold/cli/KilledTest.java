@@ -19,6 +19,7 @@ import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.fieldfold.Compiler;
+import org.fieldfold.FolderCopy;
 import org.fieldfold.Outside;
 import org.fieldfold.output.OutputFolder;
 import org.fieldfold.output.OutputInUseException;
@@ -62,7 +63,7 @@ class KilledTest {
     void whatCommandsChangeIsOldOrNewAndALedgerIsNeverTouched() throws Exception {
         Path content = folder.resolve("content");
         Path out = folder.resolve("out");
-        Desk.copy(Desk.SOUND, content);
+        FolderCopy.of(Desk.SOUND, content);
         assertEquals(0, at(content, "edition", "issue", "--out", out.toString()).status());
         assertEquals(0, at(content, "edition", "open", "2028").status());
         byte[] ledger = Files.readAllBytes(content.resolve("issued/2027.json"));

@@ -15,6 +15,7 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.fieldfold.FolderCopy;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -57,7 +58,7 @@ class SignedWithTest {
     @BeforeEach
     void signedBase() throws IOException {
         content = folder.resolve("content");
-        Desk.copy(Desk.SOUND, content);
+        FolderCopy.of(Desk.SOUND, content);
         assertEquals(0, sign(ALL).status());
     }
 
@@ -78,7 +79,7 @@ class SignedWithTest {
     @Test
     void signingAnyEntryOfTheDemoLeavesAllOtherBytes() throws IOException {
         content = folder.resolve("demo");
-        Desk.copy(Path.of("content"), content);
+        FolderCopy.of(Path.of("content"), content);
         Map<Path, String> before = new TreeMap<>();
         for (String kind : List.of("pests", "natural-enemies", "practices")) {
             try (Stream<Path> files = Files.list(content.resolve(kind))) {

@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.fieldfold.Compiler;
 import org.fieldfold.Editions;
+import org.fieldfold.FolderCopy;
 import org.fieldfold.Outside;
 import org.fieldfold.Signing;
 import org.fieldfold.WholeFile;
@@ -102,7 +103,7 @@ class UnwritableTest {
     @Test
     void aWrongClockIsFound() throws IOException, Editions.Refused {
         Path content = folder.resolve("content");
-        Desk.copy(Desk.SOUND, content);
+        FolderCopy.of(Desk.SOUND, content);
         sign(content, "2099-01-01");
         assertEquals(List.of("revision-date"), errors(content));
         sign(content, "1970-01-01");

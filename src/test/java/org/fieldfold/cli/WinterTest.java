@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.fieldfold.FolderCopy;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -42,15 +43,7 @@ class WinterTest {
 
     /** The demo base with all entries, but one guide, one paper, one language: a winter in seconds. */
     private void copyDemoBase() throws IOException {
-        content = folder.resolve("content");
-        try (Stream<Path> files = Files.walk(DEMO)) {
-            for (Path file : files.filter(Files::isRegularFile)
-                    .filter(file -> !file.startsWith(DEMO.resolve("es"))).toList()) {
-                Path copy = content.resolve(DEMO.relativize(file).toString());
-                Files.createDirectories(copy.getParent());
-                Files.copy(file, copy);
-            }
-        }
+        content = FolderCopy.of(DEMO, folder.resolve("content"), file -> !file.startsWith(DEMO.resolve("es")));
         Path edition = content.resolve("edition.yaml");
         Files.writeString(edition, Files.readString(edition)
                 .replaceAll("papers: \\[.*\\]", "papers: [letter]")

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.fieldfold.FolderCopy;
 import org.fieldfold.entry.ContentBase;
 
 /** The base into which tables are imported: the small one of the rules, and two of its files in a second language. */
@@ -36,14 +37,9 @@ final class FuzzBase {
 
     private static Path copy() {
         try {
-            Path copy = Files.createTempDirectory("fuzz-base");
-            try (Stream<Path> files = Files.walk(FuzzTarget.BASE)) {
-                for (Path file : files.filter(Files::isRegularFile).toList()) {
-                    Path to = copy.resolve(FuzzTarget.BASE.relativize(file).toString());
-                    Files.createDirectories(to.getParent());
-                    Files.copy(file, to);
-                    to.toFile().deleteOnExit();
-                }
+            Path copy = FolderCopy.of(FuzzTarget.BASE, Files.createTempDirectory("fuzz-base"));
+            try (Stream<Path> files = Files.walk(copy)) {
+                files.forEach(file -> file.toFile().deleteOnExit());
             }
             for (String file : new String[] {"practices/row-cover", "pests/squash-beetle"}) {
                 for (Draft draft : Draft.translations(load(copy), LANGUAGE, Optional.of(file),

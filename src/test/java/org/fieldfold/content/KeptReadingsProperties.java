@@ -17,6 +17,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.lifecycle.AfterContainer;
 import net.jqwik.api.lifecycle.BeforeContainer;
+import org.fieldfold.FolderCopy;
 
 /**
  * Whatever is edited in a base, one that takes what it can from what earlier processes wrote down is in every
@@ -31,14 +32,7 @@ class KeptReadingsProperties {
 
     @BeforeContainer
     static void lay() throws IOException {
-        folder = Files.createTempDirectory("readings");
-        try (Stream<Path> files = Files.walk(SOUND)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Path copy = folder.resolve(SOUND.relativize(file).toString());
-                Files.createDirectories(copy.getParent());
-                Files.copy(file, copy);
-            }
-        }
+        folder = FolderCopy.of(SOUND, Files.createTempDirectory("readings"));
     }
 
     @AfterContainer

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Stream;
+import org.fieldfold.FolderCopy;
 import org.fieldfold.content.BaseLoader;
 import org.fieldfold.entry.Text;
 import org.junit.jupiter.api.BeforeEach;
@@ -26,15 +26,8 @@ class ComparisonTest {
 
     @BeforeEach
     void copyDemoBase() throws IOException {
-        Path demo = Path.of("content");
-        try (Stream<Path> files = Files.walk(demo)) {
-            for (Path file : files.filter(Files::isRegularFile).filter(file -> file.toString()
-                    .endsWith(".yaml") && !file.startsWith("content/figures")).toList()) {
-                Path copy = folder.resolve(demo.relativize(file).toString());
-                Files.createDirectories(copy.getParent());
-                Files.copy(file, copy);
-            }
-        }
+        FolderCopy.of(Path.of("content"), folder, file -> file.toString().endsWith(".yaml")
+                && !file.startsWith("content/figures"));
         before = snapshot();
     }
 

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
+import org.fieldfold.FolderCopy;
 import org.fieldfold.content.BaseLoader;
 import org.fieldfold.content.Draft;
 import org.fieldfold.content.LoadedBase;
@@ -15,13 +15,7 @@ record SampleBase(Path folder) {
     private static final Path SAMPLE = Path.of("src/test/resources/org/fieldfold/check/base");
 
     static SampleBase in(Path folder) throws IOException {
-        try (Stream<Path> files = Files.walk(SAMPLE)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Path copy = folder.resolve(SAMPLE.relativize(file).toString());
-                Files.createDirectories(copy.getParent());
-                Files.copy(file, copy);
-            }
-        }
+        FolderCopy.of(SAMPLE, folder);
         SampleBase base = new SampleBase(folder);
         base.change("edition.yaml", "languages: [en]", "languages: [en, es]");
         return base;
