@@ -204,7 +204,8 @@ public final class Compiler {
             progress.accept("printing guides and writing the handbook");
             LastBuild.published(kept, edition.year()).ifPresent(folder::follow);
             Pages pages = Pages.beside(guides, folder, () -> Pages.of(tongues, checked.ledgers(), changes, findings,
-                    guides.fit(), request.proof(), kept, folder));
+                    guides.fit(), request.proof(), EarlierPages.of(request.content(), kept, checked.inputs()),
+                    folder));
             pages.write(folder);
             List<Finding> rewritten = Reissue.bytes(base, checked.ledgers(), folder.files(), request.proof());
             if (!rewritten.isEmpty()) {

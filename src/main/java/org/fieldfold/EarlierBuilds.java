@@ -84,7 +84,7 @@ final class EarlierBuilds {
         };
     }
 
-    private static Optional<Key> key(String what, Path content, Kept kept) {
+    static Optional<Key> key(String what, Path content, Kept kept) {
         return kept.key(what, content.toAbsolutePath().normalize().toString());
     }
 }

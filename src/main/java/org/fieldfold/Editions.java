@@ -15,6 +15,7 @@ import org.fieldfold.content.InPlace;
 import org.fieldfold.edition.Comparison;
 import org.fieldfold.edition.Due;
 import org.fieldfold.edition.Ledger;
+import org.fieldfold.edition.Rereadings;
 import org.fieldfold.edition.Snapshot;
 import org.fieldfold.edition.Worklist;
 import org.fieldfold.entry.ContentBase;
@@ -130,7 +131,8 @@ public final class Editions {
     public static Worklist worklist(Path content, Optional<LocalDate> asOf) throws IOException, Refused {
         Compiler.Checked checked = Compiler.check(content, asOf);
         ContentBase base = base(checked);
-        return Worklist.of(base, checked.findings(), checked.ledgers().before(base.edition().value().year()));
+        return Worklist.of(base, checked.findings(), Rereadings.of(base,
+                checked.ledgers().before(base.edition().value().year())));
     }
 
     /** The editions that were issued and the one that is open, a line each. */

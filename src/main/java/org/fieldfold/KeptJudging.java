@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.fieldfold.check.KeptFindings;
 import org.fieldfold.content.InputFile;
 import org.fieldfold.content.LoadedBase;
@@ -67,6 +66,6 @@ final class KeptJudging implements Judging {
 
     /** Of the files that were read, by path. */
     static Map<String, String> hashes(LoadedBase loaded) {
-        return loaded.inputs().stream().collect(Collectors.toMap(InputFile::path, InputFile::sha256));
+        return InputFile.hashes(loaded.inputs());
     }
 }

@@ -17,6 +17,7 @@ import org.fieldfold.check.PlainLanguage;
 import org.fieldfold.content.ContentSchema;
 import org.fieldfold.content.OpenData;
 import org.fieldfold.edition.Comparison;
+import org.fieldfold.edition.Rereadings;
 import org.fieldfold.edition.Worklist;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.handbook.CalendarReviewPage;
@@ -60,8 +61,11 @@ final class Pages {
      * @throws UncheckedIOException when they cannot be written there
      */
     static Pages of(Tongues tongues, Ledgers ledgers, Optional<Comparison> changes,
-            List<Finding> known, List<FitRow> fit, boolean proof, Kept kept, OutputFolder folder) {
+            List<Finding> known, List<FitRow> fit, boolean proof, EarlierPages earlier,
+            OutputFolder folder) {
         ContentBase base = tongues.base();
+        Kept kept = earlier.kept();
+        Rereadings rereadings = earlier.rereadings(base, ledgers.before(base.edition().value().year()));
         Pages pages = new Pages(known);
         List<Finding> findings = pages.findings;
         List<Reading> reading = new ArrayList<>();
@@ -75,11 +79,11 @@ final class Pages {
                     file -> pages.handbook(file, base, folder));
         }
         Collections.sort(findings);
-        pages.byPath.put("review/index.html", ReviewPage.write(base, findings, fit, proof));
+        pages.byPath.put("review/index.html", ReviewPage.write(base, rereadings, findings, fit, proof));
         pages.byPath.put("review/fit.json", FitReport.json(findings, fit).getBytes(StandardCharsets.UTF_8));
         pages.byPath.put("review/changes.html", ChangesPage.write(base.edition().value(), changes, proof));
         pages.byPath.put("review/worklist.html", WorklistPage.write(base.edition().value(),
-                Worklist.of(base, findings, ledgers.before(base.edition().value().year())), proof));
+                Worklist.of(base, findings, rereadings), proof));
         pages.byPath.put("review/thresholds.html", ThresholdsPage.write(base, proof));
         pages.byPath.put("review/numbers.html", NumbersPage.write(base, proof));
         pages.byPath.put("review/reading.html", ReadingPage.write(base.edition().value(), reading, proof));

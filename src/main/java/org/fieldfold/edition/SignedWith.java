@@ -62,7 +62,8 @@ public final class SignedWith {
 
     /** Whether one of them is not as it was signed; never for an entry that was signed by hand. */
     public static boolean changed(Reviewed entry, ContentBase base) {
-        return !new SignedWith(entry, base).changed().isEmpty();
+        SignedWith with = new SignedWith(entry, base);
+        return with.isSigned() && !with.changed(with.now()).isEmpty();
     }
 
     /**
@@ -71,9 +72,12 @@ public final class SignedWith {
      */
     public static List<String> changes(Reviewed entry, ContentBase base, Optional<Ledger> last) {
         SignedWith with = new SignedWith(entry, base);
+        if (!with.isSigned()) {
+            return List.of();
+        }
         SortedMap<Thing, Snapshot.Known> now = with.now();
         List<String> sentences = new ArrayList<>();
-        with.changed().forEach((thing, signed) -> {
+        with.changed(now).forEach((thing, signed) -> {
             Optional<Snapshot.Known> was = last.flatMap(ledger -> ledger.facts().get(thing.kind(), thing.id()))
                     .filter(known -> hash(with.printed(known.facts())).equals(signed));
             Optional<Snapshot.Known> is = Optional.ofNullable(now.get(thing));
@@ -103,14 +107,15 @@ public final class SignedWith {
                 new Snapshot.Known(printed(known.facts()), Fact.group()))))));
     }
 
+    private boolean isSigned() {
+        return entry.signedFacts().isPresent() && entry.signedWith().isPresent();
+    }
+
     /** The things that changed, with the hash that was signed; empty for one that joined since. */
-    private SortedMap<Thing, String> changed() {
+    private SortedMap<Thing, String> changed(SortedMap<Thing, Snapshot.Known> now) {
         SortedMap<Thing, String> changed = new TreeMap<>();
-        if (entry.signedFacts().isEmpty() || entry.signedWith().isEmpty()) {
-            return changed;
-        }
         Map<String, String> signed = signed();
-        now().forEach((thing, known) -> {
+        now.forEach((thing, known) -> {
             String was = signed.getOrDefault(thing.word(), "");
             if (!hash(printed(known.facts())).equals(was)) {
                 changed.put(thing, was);

@@ -31,7 +31,8 @@ public final class ThresholdWords {
 
     /** A threshold of an entry, as in {@code 3 thrips per leaf}. */
     public static String of(PestEntry entry, Threshold threshold) {
-        return new ThresholdWords(facts(entry)).measure(facts(threshold)).whole();
+        return new ThresholdWords(FactForm.of(entry.monitoring()).map(looks -> Fact.group("monitoring", looks))
+                .orElse(Fact.group())).measure(facts(threshold)).whole();
     }
 
     private static Fact.Group facts(Record record) {

@@ -41,23 +41,22 @@ public record Worklist(int year, int entries, int unsigned, int byHand, List<Str
      * The worklist of a base.
      *
      * @param findings of every check, whatever their severity
-     * @param last the last edition that was issued before this one
      */
-    public static Worklist of(ContentBase base, List<Finding> findings, Optional<Ledger> last) {
+    public static Worklist of(ContentBase base, List<Finding> findings, Rereadings rereadings) {
         Edition edition = base.edition().value();
-        Reasons reasons = new Reasons(base, findings, last);
+        Reasons reasons = new Reasons(base, findings);
         List<Job> jobs = new ArrayList<>();
         for (Placed<? extends Reviewed> placed : base.reviewed()) {
-            List<Job.Why> why = reasons.of(placed);
+            Reviewed entry = placed.value();
+            List<Job.Why> why = reasons.of(entry, rereadings.of(entry));
             if (!why.isEmpty()) {
-                Reviewed entry = placed.value();
                 jobs.add(new Job(entry.id(), Reasons.name(entry), placed.spans().file().path(),
-                        entry.reviser(), entry.revised(), Due.isDue(entry, base),
+                        entry.reviser(), entry.revised(), rereadings.isDue(entry),
                         Reasons.insecticide(entry), why));
             }
         }
         jobs.sort(GRAVEST);
-        return new Worklist(edition.year(), base.reviewed().size(), Due.in(base).size(), Due.byHand(base),
+        return new Worklist(edition.year(), base.reviewed().size(), rereadings.due(), rereadings.byHand(),
                 edition.reviewers().stream().map(Reviewer::id).toList(), jobs);
     }
 

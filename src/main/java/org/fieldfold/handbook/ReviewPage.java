@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.fieldfold.edition.Due;
+import org.fieldfold.edition.Rereadings;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
 import org.fieldfold.entry.Placed;
@@ -26,20 +26,24 @@ public final class ReviewPage {
     private static final double TIGHT = 0.97;
 
     private final ContentBase base;
+    private final Rereadings rereadings;
     private final Markup out = new Markup();
 
-    private ReviewPage(ContentBase base) {
+    private ReviewPage(ContentBase base, Rereadings rereadings) {
         this.base = base;
+        this.rereadings = rereadings;
     }
 
     /**
      * The page as a file, self-contained and without script.
      *
+     * @param rereadings of the base
      * @param proof whether the build was made although findings of severity error stand
      */
-    public static byte[] write(ContentBase base, List<Finding> findings, List<FitRow> fit, boolean proof) {
+    public static byte[] write(ContentBase base, Rereadings rereadings, List<Finding> findings, List<FitRow> fit,
+            boolean proof) {
         Edition edition = base.edition().value();
-        ReviewPage page = new ReviewPage(base);
+        ReviewPage page = new ReviewPage(base, rereadings);
         page.out.open("main").line().open("article", "class", "page k-review").line();
         page.head(edition, findings, fit, proof);
         page.findings("findings", "To mend", findings.stream()
@@ -73,8 +77,7 @@ public final class ReviewPage {
         fact("Findings", FindingPrinter.summary(findings));
         long over = fit.stream().filter(row -> row.used() > 1).count();
         fact("Panels", fit.size() + " set, " + over + " too full");
-        fact("Entries", base.reviewed().size() + ", of which " + base.reviewed().stream()
-                .filter(entry -> Due.isDue(entry.value(), base)).count() + " are due");
+        fact("Entries", base.reviewed().size() + ", of which " + rereadings.due() + " are due");
         edition.notice().ifPresent(notice -> fact("Notice", notice.full().words()));
         out.close().line();
     }
@@ -186,7 +189,7 @@ public final class ReviewPage {
                                 entry.value().revised().orElse(LocalDate.MIN))
                         .thenComparing(entry -> entry.value().id()))
                 .forEach(entry -> {
-                    boolean due = Due.isDue(entry.value(), base);
+                    boolean due = rereadings.isDue(entry.value());
                     out.open("tr", "class", due ? "over" : "easy");
                     cell(entry.value().id());
                     cell(entry.spans().file().path());

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.fieldfold.edition.Rereadings;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
@@ -43,7 +44,8 @@ class HostileTextTest {
     void everyTextOfTheReviewStaysText() throws ReflectiveOperationException {
         ContentBase base = Hostile.of(Shipped.BASE);
         Finding finding = Finding.error(base.edition().at("title"), Hostile.TEXT, Hostile.TEXT, Hostile.TEXT);
-        assertHarmless(new HandbookFile("review/index.html", ReviewPage.write(base, List.of(finding),
+        assertHarmless(new HandbookFile("review/index.html", ReviewPage.write(base,
+                Rereadings.of(base, Optional.empty()), List.of(finding),
                 List.of(new FitRow(Hostile.TEXT, Hostile.TEXT, 1, Hostile.TEXT, 0.5, 8, 10,
                         List.of(new FitRow.Form(Hostile.TEXT, true)), Optional.empty())), true)));
     }

@@ -16,6 +16,7 @@ import org.fieldfold.edition.Change;
 import org.fieldfold.edition.ChangeGroup;
 import org.fieldfold.edition.Comparison;
 import org.fieldfold.edition.Job;
+import org.fieldfold.edition.Rereadings;
 import org.fieldfold.edition.WorkReason;
 import org.fieldfold.edition.Worklist;
 import org.fieldfold.entry.Edition;
@@ -83,7 +84,7 @@ class NuCheckerTest {
     }
 
     private static byte[] review() {
-        return ReviewPage.write(Shipped.BASE,
+        return ReviewPage.write(Shipped.BASE, Rereadings.of(Shipped.BASE, Optional.empty()),
                 List.of(Finding.warning(Shipped.BASE.edition().at("title"), "a-rule",
                         "expected <this>, found that & 'those'", "mend it")), List.of(
                         new FitRow("potato", "letter", 3, "colorado-potato-beetle", 1.02, 7.5, 10,

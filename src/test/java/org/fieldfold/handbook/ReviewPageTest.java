@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import org.fieldfold.edition.Rereadings;
 import org.fieldfold.entry.PestEntry;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.report.FitRow;
@@ -20,7 +21,7 @@ class ReviewPageTest {
     private static final Placed<PestEntry> ONION_THRIPS = Shipped.BASE.pests().get("onion-thrips");
 
     private static byte[] page(boolean proof) {
-        return ReviewPage.write(Shipped.BASE, List.of(
+        return ReviewPage.write(Shipped.BASE, Rereadings.of(Shipped.BASE, Optional.empty()), List.of(
                 Finding.info(ONION_THRIPS.at("names"), "rule-c", "third", ""),
                 Finding.error(LEEK_MOTH.at("thresholds"), "rule-b", "second", "mend it so"),
                 Finding.warning(LEEK_MOTH.at("names"), "rule-a", "first", "")), List.of(

@@ -5,8 +5,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.fieldfold.check.Rulebook;
 import org.fieldfold.content.BaseLoader;
+import org.fieldfold.edition.Rereadings;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.manuscript.Phrases;
 
@@ -31,8 +33,8 @@ final class WriteHandbook {
             System.out.printf("%d files, %d ms of processor time%n", files.size(),
                     (processor() - start) / 1_000_000);
             List<HandbookFile> all = new ArrayList<>(files);
-            all.add(new HandbookFile("review/index.html", ReviewPage.write(base, Rulebook.check(base,
-                    base.edition().value().issued()), List.of(), false)));
+            all.add(new HandbookFile("review/index.html", ReviewPage.write(base,
+                    Rereadings.of(base, Optional.empty()), Rulebook.check(base, base.edition().value().issued()), List.of(), false)));
             for (HandbookFile file : all) {
                 Path path = Path.of(args[0], file.path());
                 Files.createDirectories(path.getParent());

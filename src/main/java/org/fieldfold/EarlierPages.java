@@ -1,0 +1,36 @@
+package org.fieldfold;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.fieldfold.content.InputFile;
+import org.fieldfold.edition.KeptRereadings;
+import org.fieldfold.edition.Ledger;
+import org.fieldfold.edition.Rereadings;
+import org.fieldfold.entry.ContentBase;
+import org.fieldfold.kept.Kept;
+import org.fieldfold.kept.Key;
+
+/**
+ * What the pages of a build take from earlier ones.
+ *
+ * @param hashes of the files that the base was read from, by path
+ */
+record EarlierPages(Path content, Kept kept, Map<String, String> hashes) {
+    static EarlierPages of(Path content, Kept kept, List<InputFile> inputs) {
+        return new EarlierPages(content, kept, InputFile.hashes(inputs));
+    }
+
+    /** @param last the last edition that was issued before this one */
+    Rereadings rereadings(ContentBase base, Optional<Ledger> last) {
+        if (!kept.isKeeping()) {
+            return Rereadings.of(base, last);
+        }
+        Optional<Key> key = EarlierBuilds.key("rereadings", content, kept);
+        KeptRereadings earlier = kept.left(key).map(KeptRereadings::new).orElseGet(KeptRereadings::new);
+        Rereadings rereadings = earlier.of(base, last, hashes);
+        earlier.bytes().ifPresent(bytes -> kept.leave(key, bytes));
+        return rereadings;
+    }
+}
