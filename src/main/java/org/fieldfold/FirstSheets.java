@@ -43,7 +43,8 @@ final class FirstSheets {
             FitRows rows) {
         Phrases phrases = Phrases.in(language);
         List<Batch> batches = new ArrayList<>();
-        batches.add(Forms.batch("print-me-first", proof, form -> form.fit(rows), read -> generic(read, room, proof, phrases)));
+        batches.add(Forms.batch("print-me-first", proof, form -> form.fit(rows), read ->
+                generic(read, room, proof, phrases)));
         for (Placed<Office> placed : tongues.in(language).offices().values()) {
             String id = placed.value().id();
             if (firstOf(placed.value(), tongues.languages()).equals(language)) {

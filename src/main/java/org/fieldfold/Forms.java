@@ -101,10 +101,11 @@ final class Forms {
             for (Placed<Guide> guide : tongues.in(language).guides().values()) {
                 if (prints(office, language) && office.handsOut(guide.value())) {
                     String id = guide.value().id();
-                    batches.add(batch("offices/" + office.id() + "/forms/" + id, proof + " " + dates.named(),
-                            form -> List.of(), read -> new Forms(read, dates.of(read), room, proof).of(read.offices().get(office.id()),
-                            read.guides().get(id), "offices/" + office.id() + "/", Phrases.in(language)).stream()
-                            .map(Form::released).toList()));
+                    String folder = "offices/" + office.id() + "/";
+                    batches.add(batch(folder + "forms/" + id, proof + " " + dates.named(), form -> List.of(), read ->
+                            new Forms(read, dates.of(read), room, proof).of(read.offices().get(office.id()),
+                                    read.guides().get(id), folder, Phrases.in(language)).stream()
+                                    .map(Form::released).toList()));
                 }
             }
         }

@@ -85,9 +85,13 @@ final class GuideSheets {
 
     /** Those on which somebody has a guide in these units. */
     private List<String> papers(Guide guide, Optional<Units> units) {
-        return SetGuides.papers(guide, edition()).stream().filter(paper -> isForAll(units) || base.offices().values()
-                .stream().anyMatch(office -> OfficeCopies.has(office.value(), guide, language, units, paper, edition())))
+        return SetGuides.papers(guide, edition()).stream().filter(paper -> isForAll(units)
+                || base.offices().values().stream().anyMatch(office -> has(office.value(), guide, units, paper)))
                 .toList();
+    }
+
+    private boolean has(Office office, Guide guide, Optional<Units> units, String paper) {
+        return OfficeCopies.has(office, guide, language, units, paper, edition());
     }
 
     private GuideWriter writer(ContentBase read, Optional<Units> units) {
@@ -133,11 +137,11 @@ final class GuideSheets {
             Optional<Units> units = office.units().or(() -> edition().units());
             for (Placed<Guide> guide : base.guides().values()) {
                 if (papers(guide.value(), units).contains(office.paper())
-                        && OfficeCopies.has(office, guide.value(), language, units, office.paper(), edition())) {
+                        && has(office, guide.value(), units, office.paper())) {
                     String id = guide.value().id();
                     batches.add(new Batch("offices/" + office.id() + "/" + id, "",
-                            List.of(name(id, edition().units()), name(id, units)), read ->
-                            ofOffice(read, office.id(), new Copies(id, units, office.paper()), said).stream().toList()));
+                            List.of(name(id, edition().units()), name(id, units)), read -> ofOffice(read, office.id(),
+                            new Copies(id, units, office.paper()), said).stream().toList()));
                 }
             }
         }

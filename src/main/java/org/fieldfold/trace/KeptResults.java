@@ -50,7 +50,9 @@ public final class KeptResults<T> {
         return out.bytes();
     }
 
-    /** Goes on where another process was, if the bytes are of the form that this program writes; else nothing is known. */
+    /**
+     * Goes on where another process was, if the bytes are of the form that this program writes; else nothing is known.
+     */
     public void goOn(byte[] bytes, Form<T> form) {
         last = new Last<>(Optional.empty(), Map.of());
         try {
