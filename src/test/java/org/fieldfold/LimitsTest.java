@@ -42,14 +42,14 @@ class LimitsTest {
     @CsvSource(delimiter = '|', quoteCharacter = '~', value = {
         "[en]|",
         "[es, en]|",
-        "[xx]|LINE:13 expected a language that sheets can be written in, each once, found 'xx' [unknown-word] write en or "
-                + "es, or take it out",
-        "[en, xx]|LINE:17 expected a language that sheets can be written in, each once, found 'xx' [unknown-word] write en "
+        "[xx]|LINE:13 expected a language that sheets can be written in, each once, found 'xx' [unknown-word] write en "
                 + "or es, or take it out",
-        "[en, en]|LINE:17 expected a language that sheets can be written in, each once, found 'en' [unknown-word] write en "
-                + "or es, or take it out",
-        "[../en]|LINE:13 expected a language that sheets can be written in, each once, found '../en' [unknown-word] write "
-                + "en or es, or take it out",
+        "[en, xx]|LINE:17 expected a language that sheets can be written in, each once, found 'xx' [unknown-word] "
+                + "write en or es, or take it out",
+        "[en, en]|LINE:17 expected a language that sheets can be written in, each once, found 'en' [unknown-word] "
+                + "write en or es, or take it out",
+        "[../en]|LINE:13 expected a language that sheets can be written in, each once, found '../en' [unknown-word] "
+                + "write en or es, or take it out",
         "[]|LINE:12 expected at least one language, found none [unknown-word] write languages: [en]"})
     void languages(String written, String expected) throws IOException {
         int line = Files.readAllLines(SAMPLE).indexOf("languages: [en]") + 1;
@@ -60,16 +60,18 @@ class LimitsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"https://handbook.example/2027|true", "http://handbook.example|true",
-        "handbook.example/2027|false", "javascript:alert(1)|false", "mailto:a@b.example|false", "file:///etc/hosts|false",
-        "data:text/html,x|false", "'https://hand book.example'|false", "https://|false", "//handbook.example|false",
+        "handbook.example/2027|false", "javascript:alert(1)|false", "mailto:a@b.example|false",
+        "file:///etc/hosts|false", "data:text/html,x|false", "'https://hand book.example'|false", "https://|false",
+        "//handbook.example|false",
         "'\"https://handbook.example/\\u202e7202\"'|false"})
     void theAddressOfTheHandbook(String written, boolean fits) throws IOException {
         List<String> found = findings("handbook", "handbook: " + Matcher.quoteReplacement(written)).stream()
                 .filter(shown -> shown.contains("[link-scheme]") || shown.contains("[control-character]")).toList();
         assertEquals(fits, found.isEmpty(), found.toString());
         if (!fits && !written.contains("u202e")) {
-            assertEquals("expected the address of a page with https: or http:, found '" + written + "' [link-scheme] write "
-                    + "it whole, as in https://handbook.example/2027", found.get(0).replaceFirst("^[0-9]+:11 ", ""));
+            assertEquals("expected the address of a page with https: or http:, found '" + written + "' [link-scheme] "
+                    + "write it whole, as in https://handbook.example/2027",
+                    found.get(0).replaceFirst("^[0-9]+:11 ", ""));
         }
     }
 
@@ -78,8 +80,9 @@ class LimitsTest {
     void aGuideOfManyEntriesOnOneLineIsCheckedAndSaidInBoundedTime() throws IOException {
         Path content = Files.createDirectories(folder.resolve("content"));
         Files.copy(SAMPLE, content.resolve("edition.yaml"));
-        Files.writeString(Files.createDirectories(content.resolve("guides")).resolve("long.yaml"), "title: A\npurpose: B\n"
-                + "audience: garden\nscheme: accordion-4\nentries: [" + "a,".repeat(49_000) + "]\n");
+        Files.writeString(Files.createDirectories(content.resolve("guides")).resolve("long.yaml"),
+                "title: A\npurpose: B\naudience: garden\nscheme: accordion-4\nentries: ["
+                        + "a,".repeat(49_000) + "]\n");
         assertTimeoutPreemptively(Duration.ofSeconds(100), () -> {
             List<Finding> findings = Compiler.check(content, Optional.empty()).findings();
             assertTrue(findings.size() > 9_000 && findings.size() < 10_100, "findings: " + findings.size());
@@ -97,8 +100,8 @@ class LimitsTest {
             assertFalse(Spreadsheets.edits(content, TableKind.MATERIALS, table, false).refusals().isEmpty());
             file.setLength((5 << 20) + 1);
         }
-        assertEquals("expected a table of at most 5 MiB, found more in " + table + "; divide it into several, each with "
-                + "the first row", assertThrows(Editions.Refused.class, () -> Spreadsheets.edits(content,
+        assertEquals("expected a table of at most 5 MiB, found more in " + table + "; divide it into several, each "
+                + "with the first row", assertThrows(Editions.Refused.class, () -> Spreadsheets.edits(content,
                         TableKind.MATERIALS, table, true)).getMessage());
         assertThrows(Editions.Refused.class, () -> Spreadsheets.editTranslations(content, "es", table, true));
     }

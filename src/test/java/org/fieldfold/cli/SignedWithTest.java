@@ -118,8 +118,8 @@ class SignedWithTest {
     void aWaitingTimeThatChangedMakesItsEntriesDueAndNoOther() throws IOException {
         edit("active-ingredients.yaml", "phi-days: {from: 7, to: 7}", "phi-days: {from: 14, to: 14}");
         assertEquals(List.of("potato-beetle"), due());
-        assertTrue(run("worklist").out().contains("      a material, price or drawing changed: acetamiprid, since it was "
-                + "signed on 2026-12-20\n"), run("worklist").out());
+        assertTrue(run("worklist").out().contains("      a material, price or drawing changed: acetamiprid, since it "
+                + "was signed on 2026-12-20\n"), run("worklist").out());
         Desk.Run refused = issue();
         assertEquals(1, refused.status());
         assertTrue(refused.err().contains("found 1 due: potato-beetle (acetamiprid changed since it was signed)"),

@@ -43,7 +43,8 @@ class BoundedMemoryTest {
                 + "a,".repeat(490_000) + "]");
         base.with("active-ingredients.yaml", "active-ingredients:\n" + "- a\n".repeat(ALMOST / 4 - 10));
         base.with("prices.yaml", "prices:\n" + "- {id: a}\n".repeat(ALMOST / 10));
-        base.with("pests/deep-brackets.yaml", "[".repeat(ALMOST)).with("pests/deep-maps.yaml", "{a: ".repeat(ALMOST / 4));
+        base.with("pests/deep-brackets.yaml", "[".repeat(ALMOST))
+                .with("pests/deep-maps.yaml", "{a: ".repeat(ALMOST / 4));
         base.with("pests/deep-blocks.yaml", "- ".repeat(ALMOST / 2));
         base.with("figures/deep.svg", "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\">"
                 + "<g>".repeat(1_500_000));
@@ -55,8 +56,8 @@ class BoundedMemoryTest {
             files = all.filter(Files::isRegularFile).count();
         }
         for (long i = files; i < Folder.MOST_FILES; i++) {
-            Files.writeString(practices.resolve("p" + i + ".yaml"), "name: Row cover\ntier: 2\nkind: row-cover\nsummary: "
-                    + "Cover on hoops.\n" + ("wrong-" + i + ": 1\n").repeat(40));
+            Files.writeString(practices.resolve("p" + i + ".yaml"), "name: Row cover\ntier: 2\nkind: row-cover\n"
+                    + "summary: Cover on hoops.\n" + ("wrong-" + i + ": 1\n").repeat(40));
         }
         return base;
     }
@@ -68,8 +69,9 @@ class BoundedMemoryTest {
         Path failed = folder.resolve("failed");
         Process check = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), HEAP,
                 "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Djava.awt.headless=true", "-cp",
-                System.getProperty("java.class.path"), "org.fieldfold.cli.Main", "check", "--format", "json", "--content",
-                base.folder().toString()).redirectOutput(said.toFile()).redirectError(failed.toFile()).start();
+                System.getProperty("java.class.path"), "org.fieldfold.cli.Main", "check", "--format", "json",
+                "--content", base.folder().toString()).redirectOutput(said.toFile())
+                .redirectError(failed.toFile()).start();
         boolean ended = check.waitFor(MINUTES, TimeUnit.MINUTES);
         check.destroyForcibly();
         assertTrue(ended, "not done after " + MINUTES + " minutes");
@@ -80,10 +82,10 @@ class BoundedMemoryTest {
                 "weather/sparse.csv file-too-large", "figures/sparse.svg file-too-large",
                 "figures/sparse-photo.png file-too-large", "issued/1999.json file-too-large",
                 "chapters/sparse.md file-too-large", "sources.yaml file-too-large", "guides/list.yaml file-too-large",
-                "active-ingredients.yaml file-too-large", "prices.yaml file-too-large", "pests/deep-brackets.yaml too-deep",
-                "pests/deep-maps.yaml too-deep", "pests/deep-blocks.yaml too-deep", "figures/deep.svg svg-not-printable",
-                "chapters/deep.md paragraph-too-long", "es/practices/deep.yaml too-deep",
-                "practices/p" + (Folder.MOST_FILES - 1) + ".yaml unknown-key")) {
+                "active-ingredients.yaml file-too-large", "prices.yaml file-too-large",
+                "pests/deep-brackets.yaml too-deep", "pests/deep-maps.yaml too-deep", "pests/deep-blocks.yaml too-deep",
+                "figures/deep.svg svg-not-printable", "chapters/deep.md paragraph-too-long",
+                "es/practices/deep.yaml too-deep", "practices/p" + (Folder.MOST_FILES - 1) + ".yaml unknown-key")) {
             assertTrue(saysOf(findings, expected.split(" ")), expected);
         }
         assertFalse(findings.contains("too-many-files"));

@@ -76,8 +76,8 @@ class HardLimitsTest {
     void fiftyThousandValuesAreReadAndOneMoreIsNot() {
         // the list itself is a value
         assertEquals(List.of(), yaml("[" + "1,".repeat(YamlComposer.MOST_VALUES - 1) + "]"));
-        assertEquals(List.of("x.yaml:1:100000: error: expected at most 50000 values in a file, found more [file-too-large] "
-                + "hint: split the file"), yaml("[" + "1,".repeat(YamlComposer.MOST_VALUES) + "]"));
+        assertEquals(List.of("x.yaml:1:100000: error: expected at most 50000 values in a file, found more "
+                + "[file-too-large] hint: split the file"), yaml("[" + "1,".repeat(YamlComposer.MOST_VALUES) + "]"));
     }
 
     private static List<Finding> slips(int count) {
@@ -157,8 +157,9 @@ class HardLimitsTest {
         assertEquals(53, full.files().size());
         base.with("practices/b.yaml", "x").with("weather/w.csv", "x");
         Folder more = new Folder(base.folder());
-        assertEquals(List.of("content/practices/b.yaml:1:1: error: expected files of at most 256 MiB together, found more "
-                + "[too-many-files] hint: split the content base"), more.findings().stream().map(Base::shown).toList());
+        assertEquals(List.of("content/practices/b.yaml:1:1: error: expected files of at most 256 MiB together, found "
+                + "more [too-many-files] hint: split the content base"),
+                more.findings().stream().map(Base::shown).toList());
         assertEquals(53, more.files().size());
     }
 
@@ -191,11 +192,11 @@ class HardLimitsTest {
         Placed<Object> rest = new Placed<>(page, new Spans(source, places));
         LoadedBase loaded = BaseLoader.load(base.folder(), file -> file.kind() == FileKind.EDITION
                 ? FileReading.read(file) : new FileReading(file, new InputFile(file.path(), 1, ""), source, new byte[0],
-                        Map.of("x", file.id().endsWith("pa0") ? rest : file.id().contains("pe") ? one : whole), Map.of(),
-                        List.of(), List.of()));
+                        Map.of("x", file.id().endsWith("pa0") ? rest : file.id().contains("pe") ? one : whole),
+                        Map.of(), List.of(), List.of()));
         assertEquals(List.of("content/es/practices/pe0.yaml:1:1: error: expected at most 2000000 values in all files "
-                + "together, found more [too-many-files] hint: split the content base; this file and those behind it are "
-                + "not read"), loaded.findings().stream().map(Base::shown).toList());
+                + "together, found more [too-many-files] hint: split the content base; this file and those behind it "
+                + "are not read"), loaded.findings().stream().map(Base::shown).toList());
         assertEquals(42, loaded.inputs().size());
     }
 

@@ -84,7 +84,8 @@ class TablesTest {
         metric | per-leaf   | expected one of count-per-sample
         crop   | oniom      | expected one of apple
         source | nobody     | expected the id of a source of the base, found 'nobody'
-        source | cornell-onion-thirps | expected the id of a source of the base, found 'cornell-onion-thirps'; did you mean 'cornell-onion-thrips'?
+        source | cornell-onion-thirps | expected the id of a source of the base, found 'cornell-onion-thirps'; did you \
+        mean 'cornell-onion-thrips'?
         metric | ''         | expected a value, found none
         days   | 2027-01-01 | expected a whole number
         monitoring | bedx   | expected one of leaves, bed, found 'bedx'

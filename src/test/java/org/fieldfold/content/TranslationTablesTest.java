@@ -179,6 +179,7 @@ class TranslationTablesTest {
     }
 
     private static List<String> comments(String text) {
-        return text.lines().filter(line -> line.strip().startsWith("#")).collect(Collectors.toCollection(ArrayList::new));
+        return text.lines().filter(line -> line.strip().startsWith("#"))
+                .collect(Collectors.toCollection(ArrayList::new));
     }
 }

@@ -29,7 +29,8 @@ class ThresholdsPageTest {
 
     @Test
     void saysNumberPlaceAndSource() {
-        assertEquals(List.of("first", "onion, before the first treatment, BBCH 12–48; field, tunnel", "1 thrips per leaf"),
+        assertEquals(List.of("first", "onion, before the first treatment, BBCH 12–48; field, tunnel",
+                "1 thrips per leaf"),
                 row("onion thrips", "first").subList(0, 3));
         assertTrue(row("onion thrips", "first").get(3).startsWith("Cornell"), row("onion thrips", "first").get(3));
     }
