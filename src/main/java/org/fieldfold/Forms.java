@@ -32,6 +32,7 @@ import org.fieldfold.pdf.SheetWords;
 import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.Severity;
+import org.fieldfold.source.Span;
 
 /** What a guide is printed as besides the pocket foldout: in large type, and as a poster. */
 final class Forms {
@@ -118,7 +119,8 @@ final class Forms {
 
     /**
      * Those that an office asks for, in a language, with whom to call there: what it leaves out is left out of them,
-     * and its notes stand in large print, where every page has room. A poster that is too full is left out.
+     * and its notes stand in large print, where every page has room. A poster that is too full is left out,
+     * which is said with the large print; nothing is said where an office asks for the poster alone.
      *
      * @param base in that language
      * @param folder before their names
@@ -148,6 +150,9 @@ final class Forms {
                     office.paper());
             if (fits(poster)) {
                 all.add(poster);
+            } else {
+                all.replaceAll(large -> large.without(noPoster(placed.at("forms"), guide, office.paper(), "leave out "
+                        + "an entry at this office, or take 'poster' out of its forms")));
             }
         }
         return all;
@@ -167,7 +172,8 @@ final class Forms {
     private List<Form> of(Placed<Guide> guide, Texts texts, Phrases phrases, String paper) {
         Form large = largePrint(GENERIC, texts.large(), phrases, paper);
         Form poster = poster(GENERIC, texts.poster(), phrases, paper);
-        return fits(poster) ? List.of(large, poster) : List.of(large.without(noPoster(guide, paper)));
+        return fits(poster) ? List.of(large, poster) : List.of(large.without(noPoster(guide.at("entries"), guide,
+                paper, "give some entries to another guide, or shorten what they say about counting")));
     }
 
     private static boolean fits(Form poster) {
@@ -175,11 +181,10 @@ final class Forms {
     }
 
     /** A guide whose poster would be too full for the wall is a good guide all the same. */
-    private static Finding noPoster(Placed<Guide> guide, String paper) {
-        return Finding.warning(guide.at("entries"), "does-not-fit", "expected the count cards of \""
+    private static Finding noPoster(Span at, Placed<Guide> guide, String paper, String hint) {
+        return Finding.warning(at, "does-not-fit", "expected the count cards of \""
                 + guide.value().title() + "\" on one sheet of " + paper + ", found more than it holds in type"
-                + " that is read from an arm's length; no poster is printed",
-                "give some entries to another guide, or shorten what they say about counting");
+                + " that is read from an arm's length; no poster is printed", hint);
     }
 
     private Form largePrint(String folder, Manuscript manuscript, Phrases phrases, String paper) {

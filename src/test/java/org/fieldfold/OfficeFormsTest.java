@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
@@ -21,11 +22,14 @@ import org.fieldfold.entry.Units;
 import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.pdf.Press;
+import org.fieldfold.source.Finding;
+import org.fieldfold.source.Severity;
 import org.fieldfold.translation.TranslatedBase;
 import org.fieldfold.typeset.Mark;
 import org.fieldfold.typeset.PrintMeFirst;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Large print and posters that an office asks for say what its foldouts say, and whom to call there. */
 class OfficeFormsTest {
@@ -40,16 +44,21 @@ class OfficeFormsTest {
         press = Press.of(figures);
     }
 
-    /** One guide's forms at an office, by form: their words. */
-    private static Map<String, String> words(String id, String guide, String language, Optional<Units> units,
+    /** One guide's forms at an office. */
+    private static List<Form> forms(ContentBase said, String id, String guide, String language, Optional<Units> units,
             List<GuideForm> asked) {
-        ContentBase said = TranslatedBase.in(base, language);
         Placed<Office> placed = said.offices().get(id);
         Office own = placed.value();
         Office asking = new Office(own.id(), own.name(), own.county(), own.languages(), own.paper(), own.flip(), units,
                 own.station(), List.of(guide), asked, own.leaveOut(), own.notes(), own.contact(), own.requests());
         return Forms.of(new Placed<>(asking, placed.spans()), "", said, new Calendars(said),
-                Phrases.in(language), new PrintRoom(press, Kept.nothing()), false).stream()
+                Phrases.in(language), new PrintRoom(press, Kept.nothing()), false);
+    }
+
+    /** The words of each. */
+    private static Map<String, String> words(String id, String guide, String language, Optional<Units> units,
+            List<GuideForm> asked) {
+        return forms(TranslatedBase.in(base, language), id, guide, language, units, asked).stream()
                 .collect(Collectors.toMap(Form::path, form -> form.job().guide().panels().stream()
                                 .flatMap(panel -> panel.marks().stream())
                                 .filter(Mark.Words.class::isInstance).map(mark -> ((Mark.Words) mark).text())
@@ -72,6 +81,23 @@ class OfficeFormsTest {
         });
         assertTrue(both("tarnfield", "onion-family", "es").get("onion-family.es.letter.large-print.pdf")
                 .contains("Llame al 555-0122"));
+    }
+
+    /** Said at the office's own file, with guide and paper. */
+    @Test
+    void aPosterThatIsTooFullIsSaidToBeLeftOut(@TempDir Path folder) throws IOException {
+        Path guide = FolderCopy.of(Path.of("content"), folder).resolve("guides/brassicas.yaml");
+        Files.writeString(guide, Files.readString(guide).replace("entries: [",
+                "entries: [swede-midge, cabbage-aphid, onion-thrips, "));
+        List<Form> forms = forms(BaseLoader.load(folder).base().orElseThrow(), "saltmere", "brassicas", "en",
+                Optional.empty(), List.of(GuideForm.LARGE_PRINT, GuideForm.POSTER));
+        assertEquals(List.of("brassicas.en.a4.large-print.pdf"), forms.stream().map(Form::path).toList());
+        Finding said = forms.get(0).findings().get(0);
+        assertEquals(Severity.WARNING, said.severity());
+        assertEquals("offices/saltmere.yaml", said.span().file().path().replaceFirst("^[^/]+/", ""));
+        assertTrue(said.span().file().lineText(said.span().line()).startsWith("forms:"), said.span().place());
+        assertTrue(said.message().contains("\"" + BaseLoader.load(folder).base().orElseThrow().guides().get("brassicas")
+                .value().title() + "\" on one sheet of a4, found more than it holds"), said.message());
     }
 
     @Test
