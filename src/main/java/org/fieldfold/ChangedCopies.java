@@ -14,6 +14,7 @@ import org.fieldfold.manuscript.OfficePanel;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.Span;
 import org.fieldfold.typeset.SetGuide;
+import org.fieldfold.typeset.Trials;
 
 /**
  * Copies of a guide for offices that leave entries out or add notes: each set anew, as it shares no panels
@@ -25,11 +26,14 @@ final class ChangedCopies {
     private final Placed<Guide> guide;
     private final Function<OfficePanel, Manuscript> written;
     private final Setting.Manner manner;
+    private final Trials trials;
     private final Map<String, OfficePanel> placed = new ConcurrentHashMap<>();
 
+    /** @param trials of copies that change nothing */
     ChangedCopies(PrintRoom room, Placed<Guide> guide, Function<OfficePanel, Manuscript> written,
-            Setting.Manner manner) {
+            Setting.Manner manner, Trials trials) {
         this.room = room;
+        this.trials = trials;
         this.manner = manner;
         this.guide = guide;
         this.written = written;
@@ -76,7 +80,7 @@ final class ChangedCopies {
     }
 
     private Look look(OfficePanel office) {
-        return room.trial(new Setting(written.apply(office), manner));
+        return room.trial(new Setting(written.apply(office), manner), trials);
     }
 
     /** What is not said in full, or not at all, for want of room. */

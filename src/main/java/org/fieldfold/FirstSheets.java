@@ -21,6 +21,7 @@ import org.fieldfold.pdf.PrintJob;
 import org.fieldfold.pdf.SheetWords;
 import org.fieldfold.prose.Run;
 import org.fieldfold.typeset.PrintMeFirst;
+import org.fieldfold.typeset.Trials;
 
 /** The sheets that are printed before the guides: for every paper, and for every office on its own. */
 final class FirstSheets {
@@ -109,6 +110,6 @@ final class FirstSheets {
                 office.name() + " · " + office.contact().phone(), own, office.origin()));
         return new Form(path, sheet.paper().id(), SheetOrder.of(setting, sheet, edition,
                 PrintJob.Surround.FOLDS,
-                SheetWords.in(manuscript.language())), room);
+                SheetWords.in(manuscript.language())), room, Trials.NONE);
     }
 }

@@ -8,6 +8,7 @@ import org.fieldfold.manuscript.Manuscript;
 import org.fieldfold.pdf.PrintJob;
 import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
+import org.fieldfold.typeset.Trials;
 
 /** One form of a guide on a paper. It is set when that is needed, and then only once. */
 final class Form {
@@ -15,6 +16,7 @@ final class Form {
     private final String paper;
     private final SheetOrder order;
     private final PrintRoom room;
+    private final Trials trials;
     private final Look look;
     private final List<Finding> leftOut;
     private Optional<Setting.Set> set;
@@ -22,12 +24,14 @@ final class Form {
     /**
      * @param path in the build
      * @param paper as the fit report names it, but for the number of sheets
+     * @param trials of forms that may have sections in common with this one
      */
-    Form(String path, String paper, SheetOrder order, PrintRoom room) {
+    Form(String path, String paper, SheetOrder order, PrintRoom room, Trials trials) {
         this.path = path;
         this.paper = paper;
         this.order = order;
         this.room = room;
+        this.trials = trials;
         this.leftOut = List.of();
         this.set = Optional.empty();
         this.look = room.look(order, this::set);
@@ -38,6 +42,7 @@ final class Form {
         this.paper = other.paper;
         this.order = other.order;
         this.room = other.room;
+        this.trials = other.trials;
         this.look = other.look;
         this.leftOut = leftOut;
         this.set = other.set;
@@ -50,7 +55,7 @@ final class Form {
 
     private synchronized Setting.Set set() {
         if (set.isEmpty()) {
-            set = Optional.of(room.set(order.setting()));
+            set = Optional.of(room.set(order.setting(), trials));
         }
         return set.get();
     }

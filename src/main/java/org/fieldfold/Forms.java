@@ -204,7 +204,9 @@ final class Forms {
         SheetOrder order = SheetOrder.of(new Setting(manuscript, manner), sheet, base.edition().value(),
                 around,
                 SheetWords.in(manuscript.language()));
-        return new Form(folder + manuscript.id() + "." + manuscript.language() + "." + paper + "." + form
-                + ".pdf", paper + ", " + form.replace('-', ' '), order, room);
+        String name = manuscript.id() + "." + manuscript.language() + "." + paper + "." + form;
+        KeptTrials trials = room.trials(name);
+        return new Form(folder + name + ".pdf", paper + ", " + form.replace('-', ' '), order, room,
+                folder.equals(GENERIC) ? trials : trials.reading());
     }
 }

@@ -1,6 +1,7 @@
 package org.fieldfold;
 
 import java.io.IOException;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentSkipListSet;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
@@ -28,6 +30,7 @@ import org.fieldfold.source.Finding;
 import org.fieldfold.typeset.Mark;
 import org.fieldfold.typeset.PrintMeFirst;
 import org.fieldfold.typeset.Setter;
+import org.fieldfold.typeset.Trials;
 
 /** The press of a build, and what earlier builds printed on it. */
 final class PrintRoom {
@@ -39,6 +42,7 @@ final class PrintRoom {
      * on the keys of a keyboard, and the letters of the languages that ship.
      */
     private static final String USUAL = "áéíóúüñÁÉÍÓÚÜÑ¿¡–—‘’“”·°";
+    private static final String FOR_ALL = "foldouts/";
     private static final int FIRST_KEY = 0x20;
     private static final int LAST_KEY = 0x7E;
 
@@ -47,6 +51,7 @@ final class PrintRoom {
     private final Set<Integer> characters = new ConcurrentSkipListSet<>();
     /** Of the sheets that are printed before all others, which have nearly all their words in common. */
     private final Setter firsts;
+    private final Map<String, KeptTrials> trials = new ConcurrentHashMap<>();
     private Optional<String> cut = Optional.empty();
     private boolean frozen;
 
@@ -77,10 +82,38 @@ final class PrintRoom {
         return hashes;
     }
 
-    /** Sets what is asked for. */
-    Setting.Set set(Setting setting) {
+    /**
+     * Sets what is asked for.
+     *
+     * @param trials of guides that may have sections in common with it
+     */
+    Setting.Set set(Setting setting, Trials trials) {
         return setting.manner() instanceof Setting.Manner.First ? setting.set(press, firsts)
-                : setting.set(press);
+                : setting.set(press, trials);
+    }
+
+    /**
+     * What trials came to in earlier builds.
+     *
+     * @param name of the sheet for everybody, without its folder and ending
+     */
+    KeptTrials trials(String name) {
+        return trials.computeIfAbsent(name, unseen -> new KeptTrials(kept, trialsOf(name)));
+    }
+
+    private Optional<Key> trialsOf(String name) {
+        return kept.key("trials", name);
+    }
+
+    /**
+     * Leaves for later builds what trials came to, and keeps that of sheets for which nothing had to be set.
+     *
+     * @param paths of all sheets
+     */
+    void leaveTrials(Collection<String> paths) {
+        trials.values().forEach(KeptTrials::leave);
+        paths.stream().filter(path -> path.startsWith(FOR_ALL)).forEach(path ->
+                trialsOf(path.substring(FOR_ALL.length()).replace(".pdf", "")).ifPresent(kept::use));
     }
 
     Press press() {
@@ -104,9 +137,9 @@ final class PrintRoom {
     }
 
     /** How something would be set that may never be printed. */
-    Look trial(Setting setting) {
+    Look trial(Setting setting, Trials trials) {
         return kept.value(kept.key("trial", setting), Look.class,
-                () -> Look.at(setting.set(press), Set.of()));
+                () -> Look.at(setting.set(press, trials), Set.of()));
     }
 
     /** A sheet that shows what its manuscript does not name would be found again when that has changed. */

@@ -24,6 +24,7 @@ import org.fieldfold.source.Finding;
 import org.fieldfold.source.Span;
 import org.fieldfold.typeset.SetGuide;
 import org.fieldfold.typeset.Setter;
+import org.fieldfold.typeset.Trials;
 
 /**
  * One guide in one language and one choice of units on one paper. Its copies differ in whom they tell the reader
@@ -40,6 +41,7 @@ final class PrintRun {
     private final Press press;
     private final Setting.Manner manner;
     private final Setter setter;
+    private final Trials trials;
     /** One object, so that it is hashed once. */
     private final Setting forAll;
     private final ChangedCopies changed;
@@ -61,9 +63,11 @@ final class PrintRun {
         this.press = room.press();
         this.sheets = sheets;
         this.manner = new Setting.Manner.Panels(slots(), Optional.empty());
-        this.changed = new ChangedCopies(room, guide, this::manuscript, manner);
+        KeptTrials trials = room.trials(name());
+        this.trials = trials.reading();
+        this.changed = new ChangedCopies(room, guide, this::manuscript, manner, this.trials);
         this.forAll = new Setting(generic, manner);
-        this.setter = forAll.setter(press);
+        this.setter = forAll.setter(press, trials);
     }
 
     /** The same run, as somebody reads its base who has to know what was read. */
@@ -78,7 +82,8 @@ final class PrintRun {
         this.press = other.press;
         this.sheets = other.sheets;
         this.manner = other.manner;
-        this.changed = new ChangedCopies(room, guide, this::manuscript, manner);
+        this.trials = other.trials;
+        this.changed = new ChangedCopies(room, guide, this::manuscript, manner, trials);
         this.forAll = other.forAll;
         this.setter = other.setter;
     }
@@ -186,7 +191,7 @@ final class PrintRun {
 
     /** The same as {@link Setting#set}, what the copies have in common being set once. */
     Setting.Set set(OfficePanel office, Setting setting) {
-        return changes(office) ? setting.set(press) : setting.set(press, setter);
+        return changes(office) ? setting.set(press, trials) : setting.set(press, setter);
     }
 
     /** What is to be said of an office's notes that have no room where they belong. */

@@ -30,6 +30,7 @@ final class SetGuides {
         this.room = room;
         this.sheets = List.copyOf(sheets);
         sheets.forEach(sheet -> room.spell(sheet.facts().letters()));
+        room.leaveTrials(sheets.stream().map(sheet -> sheet.facts().path()).toList());
     }
 
     /** Sets every copy of every guide, but for those of which enough is known. */

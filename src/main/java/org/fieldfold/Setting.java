@@ -11,6 +11,7 @@ import org.fieldfold.source.Span;
 import org.fieldfold.typeset.GatheredGuide;
 import org.fieldfold.typeset.SetGuide;
 import org.fieldfold.typeset.Setter;
+import org.fieldfold.typeset.Trials;
 
 /**
  * What is to be set, and how: with the type and the figures of a press, all that set panels depend on. It is
@@ -45,16 +46,21 @@ record Setting(Manuscript manuscript, Manner manner) {
     record Set(SetGuide guide, int sheets) {
     }
 
-    /** Sets this, and others in the same manner; it remembers what copies have in common. */
-    Setter setter(Press press) {
+    /**
+     * Sets this, and others in the same manner; it remembers what copies have in common.
+     *
+     * @param trials of this press
+     */
+    Setter setter(Press press, Trials trials) {
         Optional<String> folio = manner instanceof Manner.Panels panels ? panels.folio()
                 : manner instanceof Manner.Pages pages ? Optional.of(pages.folio()) : Optional.empty();
-        return folio.map(words -> new Setter(press.metrics(), press.shapes(), words))
-                .orElseGet(() -> new Setter(press.metrics(), press.shapes()));
+        return folio.map(words -> new Setter(press.metrics(), press.shapes(), words, trials))
+                .orElseGet(() -> new Setter(press.metrics(), press.shapes(), trials));
     }
 
-    Set set(Press press) {
-        return set(press, setter(press));
+    /** @param trials of guides that may have sections in common with this one */
+    Set set(Press press, Trials trials) {
+        return set(press, setter(press, trials));
     }
 
     /** @param setter of this press, for this manner */

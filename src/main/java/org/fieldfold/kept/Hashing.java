@@ -90,6 +90,16 @@ final class Hashing {
         return new Key(digest.hex(), places, digest.named());
     }
 
+    /** What a record amounts to, whatever the order of its places. */
+    byte[] hash(Record record) {
+        if (remembered.contains(record.getClass())) {
+            return memory(record).hash().clone();
+        }
+        Digest digest = new Digest();
+        record(record, digest);
+        return digest.hash();
+    }
+
     private void add(Object value, Digest digest) {
         if (value instanceof String text) {
             digest.tag('s');
@@ -167,13 +177,18 @@ final class Hashing {
         }
     }
 
-    private void remembered(Record record, Digest digest) {
+    private Digested memory(Record record) {
         Same same = new Same(record);
         Digested known = memory.get(same);
         if (known == null) {
             known = digested(record);
             memory.put(same, known);
         }
+        return known;
+    }
+
+    private void remembered(Record record, Digest digest) {
+        Digested known = memory(record);
         digest.tag('R');
         digest.bytes(known.hash());
         digest.number(known.places().size());

@@ -8,6 +8,8 @@ package org.fieldfold.typeset;
 record Folio(String words, int panels) {
     /** The number alone. */
     static final String NUMBER = "{0}";
+    /** What is on a panel between its head and its foot does not know how panels are numbered. */
+    static final Folio NONE = new Folio("", 0);
 
     String of(int reading) {
         return words.replace("{0}", Integer.toString(reading)).replace("{1}", Integer.toString(panels));

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.fieldfold.manuscript.Manuscript;
 import org.fieldfold.manuscript.Section;
 
@@ -30,18 +31,18 @@ final class Planner {
      * @param suspect id of the section that is the likeliest to be over
      * @param known inner panels planned before, for another office
      */
-    Attempt inner(Seats seats, boolean last, String suspect, Map<InnerPlan.Key, InnerPlan> known) {
+    Attempt inner(Seats seats, boolean last, String suspect, Map<InnerPlan.Key, InnerPlan> known,
+            Trials trials) {
         InnerPlan.Key key = InnerPlan.key(manuscript, model, seats, last);
         InnerPlan inner = known.get(key);
         if (inner == null) {
-            inner = InnerPlan.of(manuscript, model.remarking(new Remarks()), seats, last, suspect);
+            inner = InnerPlan.of(manuscript, model.remarking(new Remarks()), seats, last, suspect, trials);
             known.put(key, inner);
         }
-        if (inner.culprit().isPresent()) {
-            return new Attempt(List.of(), inner.culprit());
+        if (inner.culprit().isEmpty()) {
+            inner.remarks().findings().forEach(model.remarks()::add);
         }
-        inner.remarks().findings().forEach(model.remarks()::add);
-        return new Attempt(inner.spreads(), over(inner.spreads()));
+        return new Attempt(inner.spreads(), inner.over());
     }
 
     /** The cover and the last panel, which differ between offices. */
@@ -49,39 +50,52 @@ final class Planner {
         List<Spread> plan = new ArrayList<>();
         seats.cover().ifPresent(section -> plan.add(single(section, seats.first().orElseThrow())));
         seats.contact().ifPresent(section -> plan.add(single(section, seats.last().orElseThrow())));
-        return new Attempt(plan, over(plan));
+        return new Attempt(() -> plan, over(plan.stream().map(spread -> new Taken(spread.sections().get(0).section(),
+                spread.frames(), spread.filling().over() > 0)).toList()));
     }
 
-    private static Optional<String> over(List<Spread> plan) {
-        return plan.stream().filter(spread -> spread.filling().over() > 0)
-                .map(spread -> spread.sections().get(0).section().id()).findFirst()
+    /**
+     * Panels that were taken together.
+     *
+     * @param first of the sections on them
+     * @param over whether something does not fit
+     */
+    record Taken(Section first, List<Frame> frames, boolean over) {}
+
+    /** Id of a section that does not fit, or not in its place. */
+    static Optional<String> over(List<Taken> plan) {
+        return plan.stream().filter(Taken::over).map(taken -> taken.first().id()).findFirst()
                 .or(() -> misplaced(plan));
     }
 
     /**
      * Panels at one size.
      *
+     * @param spreads set when they are asked for
      * @param over id of a section that does not fit, or not in its place
      */
-    record Attempt(List<Spread> spreads, Optional<String> over) {}
+    record Attempt(Supplier<List<Spread>> spreads, Optional<String> over) {}
 
     /** An entry that begins on the back of a sheet, where each is to be taken along alone. */
-    private static Optional<String> misplaced(List<Spread> plan) {
-        if (plan.stream().flatMap(spread -> spread.frames().stream()).noneMatch(Frame::opens)) {
+    private static Optional<String> misplaced(List<Taken> plan) {
+        if (plan.stream().flatMap(taken -> taken.frames().stream()).noneMatch(Frame::opens)) {
             return Optional.empty();
         }
         Set<Integer> tabs = new HashSet<>();
-        return plan.stream().filter(spread -> spread.sections().get(0).section().tab() > 0)
-                .filter(spread -> tabs.add(spread.sections().get(0).section().tab()))
-                .filter(spread -> !spread.frames().get(0).opens())
-                .map(spread -> spread.sections().get(0).section().id()).findFirst();
+        return plan.stream().filter(taken -> taken.first().tab() > 0)
+                .filter(taken -> tabs.add(taken.first().tab()))
+                .filter(taken -> !taken.frames().get(0).opens())
+                .map(taken -> taken.first().id()).findFirst();
     }
 
     private Spread single(Section section, Frame frame) {
         Stick stick = filler.stick(frame.width());
         boolean cover = section.kind() == Section.Kind.COVER;
         SetSection chosen = cover ? CoverSetting.set(section, manuscript, stick, filler.outline(section))
-                : filler.set(section, stick);
-        return filler.fill(List.of(chosen), List.of(frame), stick, List.of(cover ? 0 : TabSetting.UNITS));
+                : filler.set(section, frame.width()).section();
+        List<Integer> heads = List.of(cover ? 0 : TabSetting.UNITS);
+        List<Integer> capacities = filler.capacities(List.of(frame), heads);
+        return new Spread(List.of(chosen), List.of(frame), stick, heads, capacities,
+                Filler.fill(List.of(chosen), capacities));
     }
 }

@@ -9,9 +9,16 @@ import org.fieldfold.source.Span;
 /** Collects what is to be said while a guide is set. The same thing is said once. */
 final class Remarks {
     private final TreeSet<Finding> findings = new TreeSet<>();
+    private int said;
 
     void add(Finding finding) {
         findings.add(finding);
+        said++;
+    }
+
+    /** How often something was said, known or new. */
+    int said() {
+        return said;
     }
 
     void missingGlyph(Span origin, Face face, int codePoint) {

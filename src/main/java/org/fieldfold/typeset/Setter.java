@@ -28,17 +28,28 @@ public final class Setter {
     private final FigureShapes shapes;
     private final WordCase words;
     private final String folio;
+    private final Trials trials;
     private final Map<String, Abbreviations> abbreviations = new ConcurrentHashMap<>();
     private final Map<InnerPlan.Key, InnerPlan> planned = new ConcurrentHashMap<>();
     private final Map<Stem.Key, Stem> stems = new ConcurrentHashMap<>();
     private final AtomicInteger copies = new AtomicInteger();
 
     public Setter(TypeMetrics metrics, FigureShapes shapes) {
-        this(metrics, shapes, Folio.NUMBER);
+        this(metrics, shapes, Trials.NONE);
     }
 
-    /** @param folio the number at the foot of a panel, as in <code>page {0} of {1}</code> */
-    public Setter(TypeMetrics metrics, FigureShapes shapes, String folio) {
+    /** @param trials of type with these metrics and of figures with these shapes */
+    public Setter(TypeMetrics metrics, FigureShapes shapes, Trials trials) {
+        this(metrics, shapes, Folio.NUMBER, trials);
+    }
+
+    /**
+     * Numbers panels in its own way.
+     *
+     * @param folio the number at the foot of a panel, as in <code>page {0} of {1}</code>
+     */
+    public Setter(TypeMetrics metrics, FigureShapes shapes, String folio, Trials trials) {
+        this.trials = trials;
         this.metrics = metrics;
         this.shapes = shapes;
         this.words = new WordCase(metrics);
@@ -76,7 +87,7 @@ public final class Setter {
         List<Frame> frames = Frame.of(gathering);
         Seats seats = Seats.of(manuscript.sections(), frames);
         Planner planner = new Planner(manuscript, stick(manuscript, frames, manuscript.type().smallest()));
-        return planner.inner(seats, false, "", planned).over().isEmpty()
+        return planner.inner(seats, false, "", planned, trials).over().isEmpty()
                 && planner.own(seats).over().isEmpty();
     }
 
@@ -99,7 +110,7 @@ public final class Setter {
             Stick model = stick(written, frames, stem.size()).knowing(known);
             Planner.Attempt own = new Planner(written, model).own(seats);
             if (own.over().isEmpty() || stem.size() <= written.type().smallest()) {
-                return stem.with(written, seats, model, own.spreads());
+                return stem.with(written, seats, model, own.spreads().get());
             }
             size = Math.max(written.type().smallest(), stem.size() - STEP);
         }
@@ -120,16 +131,16 @@ public final class Setter {
     private Stem grow(Manuscript written, List<Frame> frames) {
         double smallest = written.type().smallest();
         Manuscript manuscript = SpareTables.kept(written, trial -> new Planner(trial, stick(trial, frames,
-                smallest)).inner(Seats.of(trial.sections(), frames), false, "", planned).over());
+                smallest)).inner(Seats.of(trial.sections(), frames), false, "", planned, trials).over());
         Seats seats = Seats.of(manuscript.sections(), frames);
         double size = start(manuscript, frames, seats);
         String suspect = "";
         while (true) {
             Stick model = stick(manuscript, frames, size);
             boolean last = size <= smallest;
-            Planner.Attempt attempt = new Planner(manuscript, model).inner(seats, last, suspect, planned);
+            Planner.Attempt attempt = new Planner(manuscript, model).inner(seats, last, suspect, planned, trials);
             if (last || attempt.over().isEmpty()) {
-                return Stem.draw(manuscript, seats, model, attempt.spreads());
+                return Stem.draw(manuscript, seats, model, attempt.spreads().get());
             }
             suspect = attempt.over().orElse(suspect);
             size = Math.max(smallest, size - STEP);
@@ -147,7 +158,7 @@ public final class Setter {
         String suspect = "";
         while (size > smallest) {
             Planner.Attempt attempt = new Planner(manuscript, stick(manuscript, frames, size)).inner(seats,
-                    false, suspect, planned);
+                    false, suspect, planned, trials);
             if (attempt.over().isEmpty()) {
                 break;
             }

@@ -45,9 +45,14 @@ final class SpareTables {
                 .map(section -> keeps.test(section) ? needing(section) : section).toList());
     }
 
+    /** The very same section where it has no spare tables: it is named and compared at less cost. */
     private static Section needing(Section section) {
-        return new Section(section.id(), section.kind(), section.tab(), section.name(), section.blocks()
+        return section.blocks().stream().noneMatch(SpareTables::isSpare) ? section : new Section(section.id(), section.kind(), section.tab(), section.name(), section.blocks()
                 .stream().map(SpareTables::needed).toList(), section.origin());
+    }
+
+    private static boolean isSpare(Block block) {
+        return block instanceof Block.Weeks weeks && weeks.spare() || block instanceof Block.Grid grid && grid.spare();
     }
 
     private static Block needed(Block block) {

@@ -63,6 +63,11 @@ record Stick(TypeMetrics metrics, FigureShapes shapes, WordCase words, Leading l
         return new Stick(metrics, shapes, words, leading, measure - by, ink, folio, abbreviations, remarks);
     }
 
+    /** The same stick, with panels numbered otherwise. */
+    Stick numbering(Folio other) {
+        return new Stick(metrics, shapes, words, leading, measure, ink, other, abbreviations, remarks);
+    }
+
     /** The same stick, with what it learns of words kept apart. */
     Stick knowing(WordCase own) {
         return new Stick(metrics, shapes, own, leading, measure, ink, folio, abbreviations, remarks);

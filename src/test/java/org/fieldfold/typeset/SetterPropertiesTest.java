@@ -68,7 +68,7 @@ class SetterPropertiesTest {
         return run.list().ofMinSize(1).ofMaxSize(3);
     }
 
-    private static Arbitrary<Block> block() {
+    static Arbitrary<Block> block() {
         Arbitrary<Block> paragraph = Combinators.combine(runs(25), runs(5), Arbitraries.of(true, false))
                 .as((full, brief, has) -> new Block.Paragraph(full, has ? brief : List.of(), Samples.span()));
         Arbitrary<Block> title = Combinators.combine(runs(3), runs(3))

@@ -256,7 +256,7 @@ class SetterTest {
         assertEquals(fresh.findings(), second.findings());
     }
 
-    private static List<String> untagged(SetGuide guide) {
+    static List<String> untagged(SetGuide guide) {
         return guide.panels().stream().flatMap(panel -> panel.marks().stream())
                 .map(mark -> mark.toString().replaceAll("Tag@[0-9a-f]+", "Tag")).toList();
     }
