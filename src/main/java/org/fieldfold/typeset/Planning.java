@@ -27,7 +27,8 @@ final class Planning {
     private final Trials trials;
     private final Trial.Type type;
     private final List<Optional<String>> names;
-    private final Map<Allotment.Group, Filled> filled = new HashMap<>();
+    private final Map<Allotment.Group, Room> rooms = new HashMap<>();
+    private final Map<Room, Filled> filled = new HashMap<>();
     private final Map<Room, Filling> fillings = new HashMap<>();
 
     Planning(List<Section> flow, List<Frame> frames, Manuscript manuscript, Stick model, Trials trials) {
@@ -132,60 +133,62 @@ final class Planning {
 
     /** The sections, set, on their panels; by one thread at a time. */
     synchronized List<Spread> spreads(List<Allotment.Group> groups) {
-        return groups.stream().map(group -> new Spread(sections(group).stream().map(Filler.Set::section).toList(),
-                frames(group), filler.stick(measure(group)), heads(group), capacities(group), fill(group))).toList();
+        return groups.stream().map(group -> {
+            Room room = room(group);
+            return new Spread(sections(room).stream().map(Filler.Set::section).toList(), frames(group),
+                    filler.stick(room.measure()), heads(group), room.capacities(), fill(room));
+        }).toList();
     }
 
     private Filled filled(Allotment.Group group) {
-        Filled known = filled.get(group);
+        Room room = room(group);
+        Filled known = filled.get(room);
         if (known == null) {
-            known = ask(group);
-            filled.put(group, known);
+            known = ask(room);
+            filled.put(room, known);
         }
         return known;
     }
 
-    private Filled ask(Allotment.Group group) {
-        Optional<Trial> trial = trial(group);
+    private Filled ask(Room room) {
+        Optional<Trial> trial = trial(room);
         OptionalLong known = trial.map(trials::answer).orElseGet(OptionalLong::empty);
         if (known.isPresent()) {
             return Filled.of(known.getAsLong());
         }
-        Filled fresh = Filled.of(fill(group));
-        trial.filter(asked -> sections(group).stream().allMatch(Filler.Set::silent))
+        Filled fresh = Filled.of(fill(room));
+        trial.filter(asked -> sections(room).stream().allMatch(Filler.Set::silent))
                 .ifPresent(asked -> trials.learn(asked, fresh.answer()));
         return fresh;
     }
 
-    private Optional<Trial> trial(Allotment.Group group) {
-        double measure = measure(group);
-        List<Trial.Column> columns = IntStream.range(group.from(), group.to())
-                .mapToObj(section -> column(section, measure)).flatMap(Optional::stream).toList();
-        return columns.size() < group.to() - group.from() ? Optional.empty()
-                : Optional.of(new Trial.Price(type, columns, capacities(group)));
+    private Optional<Trial> trial(Room room) {
+        List<Trial.Column> columns = IntStream.range(room.from(), room.to())
+                .mapToObj(section -> column(section, room.measure())).flatMap(Optional::stream).toList();
+        return columns.size() < room.to() - room.from() ? Optional.empty()
+                : Optional.of(new Trial.Price(type, columns, room.capacities()));
     }
 
-    private Filling fill(Allotment.Group group) {
-        Room room = new Room(group.from(), group.to(), measure(group), capacities(group));
-        return fillings.computeIfAbsent(room, unfilled -> Filler.fill(sections(group).stream()
+    private Filling fill(Room room) {
+        return fillings.computeIfAbsent(room, unfilled -> Filler.fill(sections(room).stream()
                 .map(Filler.Set::section).toList(), room.capacities()));
     }
 
-    private List<Filler.Set> sections(Allotment.Group group) {
-        double measure = measure(group);
-        return flow.subList(group.from(), group.to()).stream().map(section -> filler.set(section, measure)).toList();
+    private List<Filler.Set> sections(Room room) {
+        return flow.subList(room.from(), room.to()).stream().map(section -> filler.set(section, room.measure()))
+                .toList();
     }
 
     private List<Frame> frames(Allotment.Group group) {
         return frames.subList(group.panel(), group.panel() + group.panels());
     }
 
-    private double measure(Allotment.Group group) {
-        return frames(group).stream().mapToDouble(Frame::width).min().orElseThrow();
-    }
-
-    private List<Integer> capacities(Allotment.Group group) {
-        return filler.capacities(frames(group), heads(group));
+    private Room room(Allotment.Group group) {
+        return rooms.computeIfAbsent(group, unseen -> {
+            List<Frame> panels = frames(group);
+            return new Room(group.from(), group.to(), panels.stream().mapToDouble(Frame::width).min().orElseThrow(),
+                    filler.capacities(panels, heads(group)));
+        });
     }
 
     private static List<Integer> heads(Allotment.Group group) {
