@@ -24,7 +24,7 @@ import org.fieldfold.handbook.CalendarReviewPage;
 import org.fieldfold.handbook.ChangesPage;
 import org.fieldfold.handbook.FiguresPage;
 import org.fieldfold.handbook.Handbook;
-import org.fieldfold.handbook.HandbookFile;
+import org.fieldfold.handbook.HandbookFiles;
 import org.fieldfold.handbook.NumbersPage;
 import org.fieldfold.handbook.ReadingPage;
 import org.fieldfold.handbook.ReviewPage;
@@ -34,6 +34,7 @@ import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.News;
 import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.output.OutputFolder;
+import org.fieldfold.output.Published;
 import org.fieldfold.prose.Ease;
 import org.fieldfold.report.FitReport;
 import org.fieldfold.report.FitRow;
@@ -75,8 +76,8 @@ final class Pages {
             Phrases phrases = Phrases.in(language);
             Calendars calendars = tongues.calendars(language);
             pages.byPath.putAll(OfficeCalendars.in(said, calendars, phrases));
-            Handbook.write(said, phrases, News.of(changes), proof, kept, calendars,
-                    file -> pages.handbook(file, base, folder));
+            Handbook.write(said, phrases, earlier.book(tongues, phrases, News.of(changes), proof), kept,
+                    (path, madeOf, make) -> pages.handbook(path, madeOf, make, base, folder));
         }
         Collections.sort(findings);
         pages.byPath.put("review/index.html", ReviewPage.write(base, rereadings, findings, fit, proof));
@@ -122,13 +123,15 @@ final class Pages {
         }
     }
 
-    private void handbook(HandbookFile file, ContentBase base, OutputFolder folder) {
+    private HandbookFiles.Standing handbook(String path, Optional<String> madeOf, Supplier<byte[]> make,
+            ContentBase base, OutputFolder folder) {
         try {
-            folder.write(file.path(), file.bytes());
+            Published file = folder.put(path, madeOf, make);
+            tooLarge(base, path, Math.toIntExact(file.size())).ifPresent(findings::add);
+            return new HandbookFiles.Standing(Math.toIntExact(file.size()), file.check());
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }
-        tooLarge(base, file.path(), file.bytes().length).ifPresent(findings::add);
     }
 
     /** @param size in bytes */

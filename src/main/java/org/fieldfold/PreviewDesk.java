@@ -185,7 +185,7 @@ final class PreviewDesk implements Shelf {
             ContentBase known = base.orElseThrow();
             Phrases phrases = Phrases.in(known.edition().value().languages().get(0));
             pages = Optional.of(new SinglePages(known, phrases, book.write(known, hashes, phrases, news,
-                    dates.orElseThrow())));
+                    dates.orElseThrow(), false)));
         }
         return pages.get();
     }

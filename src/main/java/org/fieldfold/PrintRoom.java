@@ -20,7 +20,6 @@ import org.fieldfold.fold.Imposition;
 import org.fieldfold.kept.Kept;
 import org.fieldfold.kept.Key;
 import org.fieldfold.manuscript.Manuscript;
-import org.fieldfold.manuscript.Page;
 import org.fieldfold.manuscript.Section;
 import org.fieldfold.pdf.Press;
 import org.fieldfold.output.OutputFolder;
@@ -35,7 +34,7 @@ import org.fieldfold.typeset.Trials;
 /** The press of a build, and what earlier builds printed on it. */
 final class PrintRoom {
     /** What stands in many sheets as the very same object. */
-    static final Set<Class<?>> SHARED = Set.of(Manuscript.class, Section.class, Imposition.class, Page.class);
+    static final Set<Class<?>> SHARED = Set.of(Manuscript.class, Section.class, Imposition.class);
 
     /**
      * Every sheet carries these, so that a sign which one text has gained changes no other sheet: what stands

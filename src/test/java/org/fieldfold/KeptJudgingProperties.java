@@ -104,8 +104,8 @@ class KeptJudgingProperties {
             Phrases phrases = Phrases.in(language);
             dates.updateAndGet(known -> known == null ? new Calendars(kept) : known.after(kept));
             assertEquals(new HandbookWriter(Alphabet.of(language).order(anew), phrases, News.NONE).write(false)
-                    .toString(), pages.write(kept, KeptJudging.hashes(loaded), phrases, News.NONE, dates.get())
-                    .toString(), edited);
+                    .pages().toString(), pages.write(kept, KeptJudging.hashes(loaded), phrases, News.NONE, dates.get(),
+                    false).pages().toString(), edited);
         }
     }
 

@@ -7,18 +7,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.fieldfold.manuscript.Book;
+import org.fieldfold.manuscript.Leaf;
 import org.fieldfold.manuscript.Page;
 
 /**
  * Gives each page of a book a short name that is safe in a file name and in an address, and finds it again.
  */
 final class Addresses {
-    private final Map<Page, String> byPage = new IdentityHashMap<>();
-    private final Map<String, Page> byId = new LinkedHashMap<>();
+    private final Map<Leaf, String> byPage = new IdentityHashMap<>();
+    private final Map<String, Leaf> byId = new LinkedHashMap<>();
 
     Addresses(Book book) {
         Set<String> taken = new HashSet<>();
-        for (Page page : book.pages()) {
+        for (Leaf page : book.leaves()) {
             String name = page.kind() == Page.Kind.START ? "index" : plain(page.id());
             String free = name;
             for (int i = 2; !taken.add(free); i++) {
@@ -36,17 +37,17 @@ final class Addresses {
         return name.isEmpty() ? "page" : name;
     }
 
-    String of(Page page) {
+    String of(Leaf page) {
         return byPage.get(page);
     }
 
     /** The page that an id names, if the book has it. */
-    Optional<Page> page(String id) {
+    Optional<Leaf> page(String id) {
         return Optional.ofNullable(byId.get(id));
     }
 
     /** Where a part of a page stands: unique in a whole book. */
-    String anchor(Page page, String part) {
+    String anchor(Leaf page, String part) {
         return of(page) + "--" + part;
     }
 
@@ -54,17 +55,16 @@ final class Addresses {
     Optional<Target> target(String link) {
         int slash = link.indexOf('/');
         String id = slash < 0 ? link.substring(1) : link.substring(1, slash);
-        Optional<Page> page = page(id);
+        Optional<Leaf> page = page(id);
         if (slash < 0 || page.isEmpty()) {
             return page.map(found -> new Target(found, Optional.empty()));
         }
         String part = link.substring(slash + 1);
-        boolean known = page.get().parts().stream()
-                .anyMatch(one -> one.key().equals(part) && !one.name().isEmpty());
+        boolean known = page.get().head().parts().contains(part);
         return Optional.of(new Target(page.get(), known ? Optional.of(part) : Optional.empty()));
     }
 
     /** A page, and the part of it that is meant. */
-    record Target(Page page, Optional<String> part) {
+    record Target(Leaf page, Optional<String> part) {
     }
 }

@@ -1,9 +1,16 @@
 package org.fieldfold.handbook;
 
+import java.io.ByteArrayOutputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import org.fieldfold.manuscript.Page;
+import java.util.Set;
+import org.fieldfold.manuscript.Leaf;
 
 /**
  * A form that notes whatever a page asks of it, with the answers: addresses, drawings, columns, all that depends on
@@ -11,14 +18,14 @@ import org.fieldfold.manuscript.Page;
  */
 final class AskedForm implements Form {
     private final Form form;
-    private final List<Asked> asked = new ArrayList<>();
+    private final Map<Asked, String> told = new LinkedHashMap<>();
 
     AskedForm(Form form) {
         this.form = form;
     }
 
-    /** One question, about what, and its answer. */
-    record Asked(Question question, String of, String told) {
+    /** One question, and about what. */
+    private record Asked(Question question, String of) {
     }
 
     /** What is asked. */
@@ -59,24 +66,59 @@ final class AskedForm implements Form {
         };
 
         abstract String ask(Form form, String of);
+
+        boolean isOfFigures() {
+            return this == DRAWN || this == PICTURE || this == ORNAMENT;
+        }
     }
 
-    /** All that was asked, in order. */
-    List<Asked> asked() {
-        return List.copyOf(asked);
+    /** @param answers what stands for all answers now */
+    Told told(String answers) {
+        List<String> columns = new ArrayList<>();
+        Set<String> figures = new LinkedHashSet<>();
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        told.forEach((asked, answer) -> {
+            if (asked.question() == Question.COLUMN && !answer.isEmpty()) {
+                columns.addAll(List.of(asked.of(), answer.substring(1)));
+            } else if (asked.question().isOfFigures()) {
+                figures.add(asked.of());
+            }
+            bytes.write(asked.question().ordinal());
+            write(asked.of(), bytes);
+            write(answer, bytes);
+        });
+        return new Told(answers, columns, List.copyOf(figures), bytes.toByteArray());
     }
 
-    /**
-     * Asks a form all of it again and says whether it answers alike. It asks no further than the first other
-     * answer: so it asks nothing that the page, written anew, would not, and a form that remembers what it was
-     * asked for knows no more than after a page that was written.
-     */
-    static boolean holds(Form form, List<Asked> asked) {
-        return asked.stream().allMatch(one -> one.question().ask(form, one.of()).equals(one.told()));
+    private static void write(String text, ByteArrayOutputStream out) {
+        byte[] utf8 = text.getBytes(StandardCharsets.UTF_8);
+        out.writeBytes(ByteBuffer.allocate(Integer.BYTES).putInt(utf8.length).array());
+        out.writeBytes(utf8);
+    }
+
+    /** Asks a form all of it again and says whether it answers alike; no further than the first other answer. */
+    static boolean holds(Form form, byte[] asked) {
+        ByteBuffer in = ByteBuffer.wrap(asked);
+        boolean alike = true;
+        while (alike && in.hasRemaining()) {
+            Question question = Question.values()[in.get()];
+            String of = read(in);
+            alike = question.ask(form, of).equals(read(in));
+        }
+        return alike;
+    }
+
+    private static String read(ByteBuffer in) {
+        byte[] utf8 = new byte[in.getInt()];
+        in.get(utf8);
+        return new String(utf8, StandardCharsets.UTF_8);
     }
 
     private void note(Question question, String of) {
-        asked.add(new Asked(question, of, question.ask(form, of)));
+        Asked one = new Asked(question, of);
+        if (!told.containsKey(one)) {
+            told.put(one, question.ask(form, of));
+        }
     }
 
     @Override
@@ -111,17 +153,17 @@ final class AskedForm implements Form {
 
     /** The page's own name, which its key holds. */
     @Override
-    public String anchor(Page page) {
+    public String anchor(Leaf page) {
         return form.anchor(page);
     }
 
     @Override
-    public String anchor(Page page, String part) {
+    public String anchor(Leaf page, String part) {
         return form.anchor(page, part);
     }
 
     @Override
-    public String inLanguage(String language, Page page) {
+    public String inLanguage(String language, Leaf page) {
         return form.inLanguage(language, page);
     }
 
@@ -141,7 +183,7 @@ final class AskedForm implements Form {
     }
 
     @Override
-    public int titleLevel(Page page) {
+    public int titleLevel(Leaf page) {
         return form.titleLevel(page);
     }
 }

@@ -2,13 +2,9 @@ package org.fieldfold.handbook;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
-import java.util.List;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.fieldfold.entry.Figure;
-import org.fieldfold.kept.Kept;
-import org.fieldfold.kept.Key;
 
 /**
  * A figure as the handbook uses it.
@@ -28,12 +24,6 @@ record Drawing(String name, String file, int width, int height, Figure figure) {
         int width = known ? Math.max(1, Integer.parseInt(box.group(1))) : 4;
         int height = known ? Math.max(1, Integer.parseInt(box.group(2))) : 3;
         return new Drawing(name, file, width, height, figure);
-    }
-
-    /** What something is made of that is made of this alone: its bytes by their hash where that is known. */
-    Optional<Key> key(Kept kept, String what) {
-        Optional<Key> byName = kept.key(what, name, file, width, height, figure.drawn(), List.of(figure.id()));
-        return byName.filter(key -> key.named().contains(figure.id())).or(() -> kept.key(what, this));
     }
 
     private static String text(Figure figure) {

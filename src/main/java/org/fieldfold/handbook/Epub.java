@@ -4,10 +4,8 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.Book;
-import org.fieldfold.manuscript.Page;
-import org.fieldfold.manuscript.Phrases;
+import org.fieldfold.manuscript.Leaf;
 
 /**
  * The handbook as a book for the readers that telephones bring along: EPUB 3.3. The pages are those of the folder,
@@ -15,32 +13,36 @@ import org.fieldfold.manuscript.Phrases;
  */
 final class Epub {
     private static final String INSIDE = "book/";
+    private static final String PAGE = "epub";
     private static final String SHEET = "handbook.css";
 
+    private final Binding binding;
     private final Book book;
     private final String title;
-    private final Phrases phrases;
-    private final Addresses addresses;
-    private final Drawings drawings;
     private final Folder form;
     private final KeptPages pages;
-    private final Kept kept;
+    private final Drawings drawings;
 
-    Epub(Book book, String title, Phrases phrases, Addresses addresses, Drawings drawings, Folder form,
-            KeptPages pages, Kept kept) {
-        this.book = book;
+    Epub(Binding binding, String title) {
+        this.binding = binding;
+        this.book = binding.book();
         this.title = title;
-        this.phrases = phrases;
-        this.addresses = addresses;
-        this.drawings = drawings;
-        this.form = form;
-        this.pages = pages;
-        this.kept = kept;
+        this.drawings = binding.drawings();
+        this.form = Folder.ofEpub(binding.addresses(), drawings);
+        this.pages = new KeptPages(binding, form);
     }
 
     /** A page as it lies in the book. */
-    private record Packed(List<AskedForm.Asked> asked, boolean drawn,
-            EpubZip.Packed file) implements KeptPages.Made {
+    private record Packed(Told told, boolean drawn, EpubZip.Packed file) implements Told.Made<Packed> {
+        @Override
+        public Packed told(Told other) {
+            return new Packed(other, drawn, file);
+        }
+    }
+
+    /** Says that what it is made of is in use. */
+    void use() {
+        book.leaves().forEach(leaf -> pages.use(PAGE, leaf));
     }
 
     /**
@@ -52,31 +54,26 @@ final class Epub {
     byte[] bytes(LocalDate issued, LocalDate validUntil) {
         List<EpubPackage.Item> items = new ArrayList<>();
         List<EpubZip.Item> files = new ArrayList<>();
-        EpubContents contents = new EpubContents(book, form, phrases);
-        for (Page page : contents.inOrder()) {
-            Packed packed = pages.made("epub", page, Packed.class, asked -> packed(page, asked));
-            items.add(EpubPackage.Item.page("p-" + addresses.of(page), form.file(page),
-                    packed.drawn() ? "svg" : ""));
-            files.add(new EpubZip.Item(INSIDE + form.file(page), packed.file()));
+        EpubContents contents = new EpubContents(book, form, binding.phrases());
+        for (Leaf leaf : contents.inOrder()) {
+            Packed packed = pages.made(PAGE, leaf, Packed.class, asked -> packed(leaf, asked));
+            items.add(EpubPackage.Item.page("p-" + form.anchor(leaf), form.file(leaf), packed.drawn() ? "svg" : ""));
+            files.add(new EpubZip.Item(INSIDE + form.file(leaf), packed.file()));
         }
         for (Drawing drawing : drawings.shown()) {
             String path = Folder.FIGURES + drawing.file();
             items.add(EpubPackage.Item.picture("f-" + drawing.name(), path));
-            files.add(new EpubZip.Item(INSIDE + path, kept.value(drawing.key(kept, "epub"),
-                    EpubZip.Packed.class, () -> EpubZip.packed(drawing.figure().bytes()))));
+            files.add(new EpubZip.Item(INSIDE + path, drawings.packed(drawing, binding.kept())));
         }
         files.add(file(SHEET, Sheet.read(SHEET) + Sheet.read("epub.css")));
-        files.add(file("contents.xhtml", document(phrases.say("book.contents"), contents.markup())));
-        files.add(file("book.opf", new EpubPackage(book, title, phrases).written(items, issued, validUntil)));
+        files.add(file("contents.xhtml", document(binding.phrases().say("book.contents"), contents.markup())));
+        files.add(file("book.opf", new EpubPackage(book, title, binding.phrases()).written(items, issued, validUntil)));
         return EpubZip.of(INSIDE + "book.opf", files);
     }
 
-    private Packed packed(Page page, AskedForm asked) {
-        Markup body = new Markup();
-        pages.markup(asked).write(body, page);
-        String markup = body.toString();
-        return new Packed(asked.asked(), markup.contains("<svg"),
-                EpubZip.packed(utf8(document(page.name(), markup))));
+    private Packed packed(Leaf leaf, Form asked) {
+        String markup = pages.markup(leaf, asked);
+        return new Packed(Told.NOTHING, markup.contains("<svg"), EpubZip.packed(utf8(document(leaf.name(), markup))));
     }
 
     private static EpubZip.Item file(String path, String text) {

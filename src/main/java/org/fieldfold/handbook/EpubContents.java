@@ -3,7 +3,7 @@ package org.fieldfold.handbook;
 import java.util.ArrayList;
 import java.util.List;
 import org.fieldfold.manuscript.Book;
-import org.fieldfold.manuscript.Page;
+import org.fieldfold.manuscript.Leaf;
 import org.fieldfold.manuscript.Phrases;
 
 /** The contents of the book as EPUB's navigation document: each page beneath the one that it belongs to. */
@@ -19,14 +19,14 @@ final class EpubContents {
     }
 
     /** All pages in the order of the contents, which is also the order in which a book is leafed through. */
-    List<Page> inOrder() {
-        List<Page> order = new ArrayList<>();
-        order.add(book.pages().get(0));
-        beneath(book.pages().get(0)).forEach(page -> add(order, page));
+    List<Leaf> inOrder() {
+        List<Leaf> order = new ArrayList<>();
+        order.add(book.leaves().get(0));
+        beneath(book.leaves().get(0)).forEach(page -> add(order, page));
         return order;
     }
 
-    private void add(List<Page> order, Page page) {
+    private void add(List<Leaf> order, Leaf page) {
         order.add(page);
         beneath(page).forEach(one -> add(order, one));
     }
@@ -36,14 +36,14 @@ final class EpubContents {
         out.open("nav", "epub:type", "toc", "role", "doc-toc", "id", "toc");
         out.element("h1", phrases.say("book.contents")).line();
         out.open("ol").line();
-        Page start = book.pages().get(0);
+        Leaf start = book.leaves().get(0);
         item(out, start, List.of());
         beneath(start).forEach(page -> item(out, page, beneath(page)));
         out.close().close().line();
         return out.toString();
     }
 
-    private void item(Markup out, Page page, List<Page> beneath) {
+    private void item(Markup out, Leaf page, List<Leaf> beneath) {
         out.open("li").element("a", Phrases.capital(page.name()), "href", form.file(page));
         if (!beneath.isEmpty()) {
             out.open("ol").line();
@@ -53,7 +53,7 @@ final class EpubContents {
         out.close().line();
     }
 
-    private List<Page> beneath(Page page) {
-        return book.pages().stream().filter(one -> one.up().equals(page.id()) && one != page).toList();
+    private List<Leaf> beneath(Leaf page) {
+        return book.leaves().stream().filter(one -> one.up().equals(page.id()) && one != page).toList();
     }
 }

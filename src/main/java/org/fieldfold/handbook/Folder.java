@@ -1,7 +1,7 @@
 package org.fieldfold.handbook;
 
 import java.util.Optional;
-import org.fieldfold.manuscript.Page;
+import org.fieldfold.manuscript.Leaf;
 
 /**
  * A page an entry, one style sheet, drawings as files, all addresses relative: as a folder that a browser opens,
@@ -31,7 +31,7 @@ final class Folder implements Form {
         return new Folder(addresses, drawings, ".xhtml", false);
     }
 
-    String file(Page page) {
+    String file(Leaf page) {
         return addresses.of(page) + ending;
     }
 
@@ -47,17 +47,17 @@ final class Folder implements Form {
     }
 
     @Override
-    public String anchor(Page page) {
+    public String anchor(Leaf page) {
         return addresses.of(page);
     }
 
     @Override
-    public String anchor(Page page, String part) {
+    public String anchor(Leaf page, String part) {
         return addresses.anchor(page, part);
     }
 
     @Override
-    public String inLanguage(String language, Page page) {
+    public String inLanguage(String language, Leaf page) {
         return "../" + language + "/" + file(page);
     }
 
@@ -96,7 +96,7 @@ final class Folder implements Form {
     }
 
     @Override
-    public int titleLevel(Page page) {
+    public int titleLevel(Leaf page) {
         return 1;
     }
 }

@@ -1,7 +1,7 @@
 package org.fieldfold.handbook;
 
 import java.util.Optional;
-import org.fieldfold.manuscript.Page;
+import org.fieldfold.manuscript.Leaf;
 
 /**
  * What differs between the handbook in one file and the handbook as a folder: addresses, pictures, headings.
@@ -14,12 +14,12 @@ interface Form {
     Optional<String> href(String link);
 
     /** What a page is called where links lead to it. */
-    String anchor(Page page);
+    String anchor(Leaf page);
 
-    String anchor(Page page, String part);
+    String anchor(Leaf page, String part);
 
     /** The address of the same page in the handbook of another language. */
-    String inLanguage(String language, Page page);
+    String inLanguage(String language, Leaf page);
 
     /** Writes a drawing with what it shows; nothing when there is no such figure. */
     void picture(Markup out, String figure, String alt);
@@ -48,5 +48,5 @@ interface Form {
     boolean hasFiles();
 
     /** Level of the page's own title. */
-    int titleLevel(Page page);
+    int titleLevel(Leaf page);
 }

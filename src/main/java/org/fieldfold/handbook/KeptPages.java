@@ -1,87 +1,91 @@
 package org.fieldfold.handbook;
 
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
-import org.fieldfold.kept.Kept;
 import org.fieldfold.kept.Key;
-import org.fieldfold.manuscript.Book;
-import org.fieldfold.manuscript.Page;
-import org.fieldfold.manuscript.Phrases;
+import org.fieldfold.manuscript.Leaf;
 
 /**
  * Pages of a book in one form, written or taken as an earlier build wrote them: made of the page itself, of what
  * stands on all pages, and of what the form answered while they were written.
  */
 final class KeptPages {
-    private final Kept kept;
-    private final Book book;
+    private static final int HALF = 32;
+
+    private final Binding binding;
     private final Form form;
-    private final Addresses addresses;
-    private final Phrases phrases;
-    private final List<Phrases> others;
+    private final Map<String, Optional<String>> kinds = new HashMap<>();
 
-    KeptPages(Kept kept, Book book, Form form, Addresses addresses, Phrases phrases, List<Phrases> others) {
-        this.kept = kept;
-        this.book = book;
+    KeptPages(Binding binding, Form form) {
+        this.binding = binding;
         this.form = form;
-        this.addresses = addresses;
-        this.phrases = phrases;
-        this.others = List.copyOf(others);
     }
 
-    /** Something written of a page, with all that it asked. */
-    interface Made {
-        List<AskedForm.Asked> asked();
-    }
+    /** Text or markup, as it is in a file. */
+    record Written(Told told, byte[] text) implements Told.Made<Written> {
+        static Written of(String text) {
+            return new Written(Told.NOTHING, text.getBytes(StandardCharsets.UTF_8));
+        }
 
-    /** Text or markup. */
-    record Written(List<AskedForm.Asked> asked, String text) implements Made {
+        @Override
+        public Written told(Told other) {
+            return new Written(other, text);
+        }
     }
 
     /** The page as it stands in a body. */
-    String markup(Page page) {
-        return written("markup", page, asked -> {
-            Markup out = new Markup();
-            markup(asked).write(out, page);
-            return out.toString();
-        });
+    byte[] markup(Leaf leaf) {
+        return made("markup", leaf, Written.class, asked -> Written.of(markup(leaf, asked))).text();
     }
 
-    /** What one asks a page's writer for, by a form that may be asked. */
-    PageMarkup markup(Form asked) {
-        return new PageMarkup(book, asked, addresses, phrases, others);
-    }
-
-    /**
-     * A text of a page.
-     *
-     * @param more what else it is made of
-     */
-    String written(String what, Page page, Function<Form, String> write, Object... more) {
-        return made(what, page, Written.class, asked -> {
-            String text = write.apply(asked);
-            return new Written(asked.asked(), text);
-        }, more).text();
+    String markup(Leaf leaf, Form asked) {
+        Markup out = new Markup();
+        binding.markup(asked).write(out, leaf);
+        return out.toString();
     }
 
     /**
      * Anything made of a page.
      *
-     * @param what it is
+     * @param what it is; of one page there is one in this form
      * @param make makes it of the page, asking the form that it is given
-     * @param more what else it is made of
      */
-    <T extends Record & Made> T made(String what, Page page, Class<T> type, Function<AskedForm, T> make,
-            Object... more) {
-        return kept.value(key(what, page, more), type, known -> AskedForm.holds(form, known.asked()),
-                () -> make.apply(new AskedForm(form)));
+    <T extends Record & Told.Made<T>> T made(String what, Leaf leaf, Class<T> type, Function<Form, T> make) {
+        Optional<Key> key = key(what, leaf);
+        if (key.isEmpty()) {
+            return make.apply(form);
+        }
+        String answers = binding.answers().orElseThrow();
+        return binding.kept().renewed(key, type, known -> {
+            if (known.isPresent() && known.get().told().holds(form, answers)) {
+                Told told = known.get().told();
+                return told.under(answers) == told ? known.get() : known.get().told(told.under(answers));
+            }
+            AskedForm asked = new AskedForm(form);
+            T made = make.apply(asked);
+            return made.told(asked.told(answers));
+        });
     }
 
-    private Optional<Key> key(String what, Page page, Object... more) {
-        return kept.key("page", what, page, form.getClass().getName(), form.gated(), form.anchor(page),
-                addresses.page(page.up()).map(up -> List.of(up.name(), up.kind())), book.title(), book.year(),
-                book.edition(), book.proof(), book.foot(), book.language(), phrases.language(), phrases.units(),
-                others.stream().map(Phrases::language).toList(), List.of(more));
+    /** Says that what was made of a page is in use, though nobody had to ask for it. */
+    void use(String what, Leaf leaf) {
+        key(what, leaf).ifPresent(binding.kept()::use);
+    }
+
+    /** Half of the page's hash and half of that of what is made of it: one hash for all that is made of a page. */
+    private Optional<Key> key(String what, Leaf leaf) {
+        Optional<String> kind = kind(what);
+        return binding.of(leaf).flatMap(page -> kind.map(of -> new Key(page.substring(0, HALF)
+                + of.substring(0, HALF), List.of(), Set.of())));
+    }
+
+    private Optional<String> kind(String what) {
+        return kinds.computeIfAbsent(what, first -> binding.hash("page", what, form.getClass().getName(),
+                form.gated()));
     }
 }

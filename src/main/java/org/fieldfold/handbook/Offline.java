@@ -10,7 +10,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.fieldfold.manuscript.Book;
-import org.fieldfold.report.Checksums;
 
 /**
  * What lets a visited folder be read without a signal: a service worker that keeps all of its files, and a
@@ -32,11 +31,15 @@ final class Offline {
     }
 
     /** Adds a file of the folder; the next has to be another. */
+    void add(String path, HandbookFiles.Standing file) {
+        names.add(path.substring(at.length()));
+        digest.update(path.getBytes(StandardCharsets.UTF_8));
+        digest.update(ByteBuffer.allocate(1 + Integer.BYTES + Long.BYTES).put((byte) 0).putInt(file.size())
+                .putLong(file.check()).array());
+    }
+
     void add(HandbookFile file) {
-        names.add(file.path().substring(at.length()));
-        digest.update(file.path().getBytes(StandardCharsets.UTF_8));
-        digest.update(ByteBuffer.allocate(1 + Integer.BYTES + Long.BYTES).put((byte) 0)
-                .putInt(file.bytes().length).putLong(Checksums.of(file.bytes())).array());
+        add(file.path(), HandbookFiles.Standing.of(file.bytes()));
     }
 
     /**

@@ -1,10 +1,11 @@
 package org.fieldfold.handbook;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fieldfold.kept.Kept;
-import org.fieldfold.manuscript.Page;
+import org.fieldfold.manuscript.Leaf;
 
 /**
  * The handbook in one file. Each drawing stands once in the style sheet, however often it is shown: tiles,
@@ -27,17 +28,17 @@ final class OneFile implements Form {
     }
 
     @Override
-    public String anchor(Page page) {
+    public String anchor(Leaf page) {
         return addresses.of(page);
     }
 
     @Override
-    public String anchor(Page page, String part) {
+    public String anchor(Leaf page, String part) {
         return addresses.anchor(page, part);
     }
 
     @Override
-    public String inLanguage(String language, Page page) {
+    public String inLanguage(String language, Leaf page) {
         return Handbook.file(language) + "#" + anchor(page);
     }
 
@@ -63,10 +64,19 @@ final class OneFile implements Form {
         return Optional.of(columns.computeIfAbsent(name, first -> "c" + columns.size()));
     }
 
-    /** Style rules for what has been written so far. */
-    String style(Kept kept) {
-        StringBuilder rules = new StringBuilder(drawings.style(kept));
-        rules.append("@media (max-width: 44rem) {\n");
+    /** Names of the drawings that have been shown so far. */
+    List<String> shown() {
+        return drawings.shown().stream().map(Drawing::name).toList();
+    }
+
+    /** Style rules for them. */
+    List<byte[]> drawn(Kept kept) {
+        return drawings.style(kept);
+    }
+
+    /** Style rules for the columns that have been written so far. */
+    String columns() {
+        StringBuilder rules = new StringBuilder("@media (max-width: 44rem) {\n");
         columns.forEach((name, kind) -> rules.append(".wide .").append(kind).append("::before{content:\"")
                 .append(escaped(name)).append("\"}\n"));
         return rules.append("}\n").toString();
@@ -101,7 +111,7 @@ final class OneFile implements Form {
     }
 
     @Override
-    public int titleLevel(Page page) {
+    public int titleLevel(Leaf page) {
         // one page at a time is on the screen, and each is named by one heading of the first level
         return 1;
     }

@@ -3,6 +3,7 @@ package org.fieldfold.handbook;
 import java.util.List;
 import java.util.Locale;
 import org.fieldfold.manuscript.Book;
+import org.fieldfold.manuscript.Leaf;
 import org.fieldfold.manuscript.Page;
 import org.fieldfold.manuscript.Phrases;
 
@@ -23,12 +24,12 @@ final class PageMarkup {
         this.others = others;
     }
 
-    void write(Markup out, Page page) {
+    void write(Markup out, Leaf page) {
         out.open("article", "class", "page k-" + page.kind().name().toLowerCase(Locale.ROOT),
                 "id", form.anchor(page)).line();
         head(out, page);
         BlockMarkup blocks = new BlockMarkup(form, out, form.titleLevel(page), phrases);
-        for (Page.Part part : page.parts()) {
+        for (Page.Part part : page.page().parts()) {
             if (part.name().isEmpty()) {
                 out.open("div", "class", "top").line();
                 blocks.write(part.blocks());
@@ -48,7 +49,7 @@ final class PageMarkup {
     }
 
     /** Where one is, and how old it is. */
-    private void head(Markup out, Page page) {
+    private void head(Markup out, Leaf page) {
         out.open("div", "class", "head");
         addresses.page(page.up()).ifPresentOrElse(up -> out.open("a", "class", "up", "href",
                 form.href("#" + up.id()).orElseThrow()).text("‹ " + (up.kind() == Page.Kind.START
@@ -65,8 +66,8 @@ final class PageMarkup {
     }
 
     /** The way down a long page. */
-    private void jump(Markup out, Page page) {
-        List<Page.Part> parts = page.parts().stream().filter(part -> !part.name().isEmpty()).toList();
+    private void jump(Markup out, Leaf page) {
+        List<Page.Part> parts = page.page().parts().stream().filter(part -> !part.name().isEmpty()).toList();
         if (parts.size() < 3) {
             return;
         }

@@ -1,7 +1,6 @@
 package org.fieldfold.handbook;
 
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
@@ -17,8 +16,14 @@ final class Script {
     private Script() {
     }
 
-    static String of(Map<String, Object> facts) {
-        return "(function(){\n'use strict';\nconst facts=" + Json.of(facts) + ";\n" + pieces(PIECES) + "}());\n";
+    /** All pieces, put together when they are first asked for. */
+    private static final class Whole {
+        static final String TEXT = pieces(PIECES);
+    }
+
+    /** @param facts as JSON */
+    static String of(String facts) {
+        return "(function(){\n'use strict';\nconst facts=" + facts + ";\n" + Whole.TEXT + "}());\n";
     }
 
     /** Some pieces, without their comments and the blanks in front of lines. */

@@ -15,17 +15,35 @@ import org.fieldfold.entry.Placed;
 import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.scouting.degreeday.HeatModel;
 
-/** What the script needs to know, in one form of the handbook: words, dates, the index, and every number. */
+/** What the script needs to know: words, dates, and every number. Most of it is the same in all forms. */
 final class ScriptFacts {
     private final ContentBase base;
     private final Phrases phrases;
+    private final Map<String, Object> common = new LinkedHashMap<>();
 
     ScriptFacts(ContentBase base, Phrases phrases) {
         this.base = base;
         this.phrases = phrases;
+        common.put("words", Json.Written.of(words()));
+        common.put("months", Json.Written.of(months()));
+        common.put("models", Json.Written.of(models()));
+        common.put("bodies", Json.Written.of(bodies()));
+        common.put("materials", Json.Written.of(materials()));
+        common.put("offices", Json.Written.of(offices()));
+        common.put("counts", Json.Written.of(new CountFacts(base, phrases).all()));
     }
 
-    Map<String, Object> of(SearchPages pages, KeyFacts key, boolean oneFile) {
+    /** What all forms have in common. */
+    String common() {
+        return Json.of(common);
+    }
+
+    /**
+     * All that is asked for in one form but the index, as JSON.
+     *
+     * @param pages address, name and kind of each, as in the index
+     */
+    String of(List<List<String>> pages, KeyFacts key, boolean oneFile) {
         Edition edition = base.edition().value();
         Map<String, Object> facts = new LinkedHashMap<>();
         facts.put("prefix", "fieldfold." + edition.year() + "." + phrases.language() + ".");
@@ -35,18 +53,15 @@ final class ScriptFacts {
                 phrases.date(edition.validUntil())));
         facts.put("until", edition.validUntil().toString());
         facts.put("untilWords", phrases.date(edition.validUntil()));
-        facts.put("offices", offices());
-        facts.put("counts", new CountFacts(base, phrases).all());
+        facts.put("offices", common.get("offices"));
+        facts.put("counts", common.get("counts"));
         facts.put("seen", key.entries());
         facts.put("names", key.names());
-        facts.put("words", words());
-        facts.put("months", months());
-        facts.put("models", models());
-        facts.put("bodies", bodies());
-        facts.put("materials", materials());
-        facts.put("pages", pages.listed());
-        facts.put("index", pages.index());
-        return facts;
+        for (String name : List.of("words", "months", "models", "bodies", "materials")) {
+            facts.put(name, common.get(name));
+        }
+        facts.put("pages", pages);
+        return Json.of(facts);
     }
 
     private Map<String, String> words() {

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * An index of the words of pages, to be asked by the beginnings of words. It is written front-coded: of each word,
@@ -21,15 +22,21 @@ final class SearchIndex {
     private final Map<String, SortedSet<Integer>> told = new TreeMap<>();
     private int pages;
 
-    /** Adds the next page: the words of its names, and the words of its text. */
-    void add(String names, String text) {
+    /**
+     * Adds the next page: the words of its names, and those of its text.
+     *
+     * @param text words as {@link #told} gives them
+     */
+    void add(String names, Collection<String> text) {
         Folded.words(names).forEach(word -> named.computeIfAbsent(word, key -> new TreeSet<>()).add(pages));
-        for (String word : Folded.words(text)) {
-            if (word.length() > 2 && !Character.isDigit(word.charAt(0))) {
-                told.computeIfAbsent(word, key -> new TreeSet<>()).add(pages);
-            }
-        }
+        text.forEach(word -> told.computeIfAbsent(word, key -> new TreeSet<>()).add(pages));
         pages++;
+    }
+
+    /** The words of a text that lead to it, each once. */
+    static SortedSet<String> told(String text) {
+        return Folded.words(text).stream().filter(word -> word.length() > 2 && !Character.isDigit(word.charAt(0)))
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     String written() {

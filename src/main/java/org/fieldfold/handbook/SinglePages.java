@@ -11,6 +11,7 @@ import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.Book;
 import org.fieldfold.manuscript.HandbookWriter;
 import org.fieldfold.manuscript.News;
+import org.fieldfold.manuscript.Leaf;
 import org.fieldfold.manuscript.Page;
 import org.fieldfold.manuscript.Phrases;
 
@@ -23,9 +24,8 @@ public final class SinglePages {
     private static final String SCRIPT = "handbook.js";
 
     private final ContentBase base;
-    private final Phrases phrases;
     private final Book book;
-    private final Addresses addresses;
+    private final Binding binding;
     private final Drawings drawings;
     private final Folder form;
     private final Frame frame;
@@ -38,23 +38,22 @@ public final class SinglePages {
     /** @param book as it is written of the content, its entries in the order of their names */
     public SinglePages(ContentBase content, Phrases phrases, Book book) {
         this.base = Alphabet.of(phrases.language()).order(content);
-        this.phrases = phrases;
         this.book = book;
-        this.addresses = new Addresses(book);
         this.drawings = new Drawings(base);
-        this.form = Folder.ofPages(addresses, drawings);
+        this.binding = new Binding(book, phrases, List.of(), drawings, Kept.nothing());
+        this.form = Folder.ofPages(binding.addresses(), drawings);
         this.frame = new Frame(book.language());
     }
 
     /** The name of an entry's file; empty when the book has no page of it. */
     public Optional<String> file(String entry) {
-        return addresses.page(entry).map(form::file);
+        return binding.addresses().page(entry).map(form::file);
     }
 
     /** The names of all files that can be asked for. */
     public Set<String> files() {
         Set<String> files = new TreeSet<>(Set.of(SHEET, SCRIPT));
-        book.pages().forEach(page -> files.add(form.file(page)));
+        book.leaves().forEach(page -> files.add(form.file(page)));
         base.figures().keySet().forEach(id -> drawings.find(id)
                 .ifPresent(drawing -> files.add(Folder.FIGURES + drawing.file())));
         return files;
@@ -66,20 +65,18 @@ public final class SinglePages {
             return Optional.of(utf8(Sheet.read(SHEET) + Sheet.read("tools.css")));
         }
         if (file.equals(SCRIPT)) {
-            return Optional.of(utf8(Script.of(new ScriptFacts(base, phrases)
-                    .of(new SearchPages(base, phrases, book, form, new KeptPages(
-                                    Kept.nothing(), book, form, addresses, phrases, List.of())),
-                            new KeyFacts(base, phrases, form), false))));
+            BookScript script = new BookScript(base, binding);
+            return Optional.of(utf8(script.text(script.in(form))));
         }
         return page(file).map(this::write).or(() -> figure(file));
     }
 
-    private Optional<Page> page(String file) {
-        return book.pages().stream().filter(page -> form.file(page).equals(file)).findFirst();
+    private Optional<Leaf> page(String file) {
+        return book.leaves().stream().filter(page -> form.file(page).equals(file)).findFirst();
     }
 
-    private byte[] write(Page page) {
-        PageMarkup markup = new PageMarkup(book, form, addresses, phrases, List.of());
+    private byte[] write(Leaf page) {
+        PageMarkup markup = binding.markup(form);
         Markup body = new Markup();
         body.open("main").line();
         markup.write(body, page);

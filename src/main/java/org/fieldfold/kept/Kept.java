@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentSkipListSet;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 
@@ -132,19 +133,26 @@ public final class Kept {
      * @param holds whether that is still as the record tells it
      */
     public <T extends Record> T value(Optional<Key> key, Class<T> type, Predicate<T> holds, Supplier<T> make) {
-        if (key.isPresent() && store.isPresent()) {
-            Optional<T> found = store.get().getSmall(key.get().hash()).flatMap(
-                    bytes -> read(new Values(key.get()), bytes, type)).filter(holds);
-            if (found.isPresent()) {
-                used.add(key.get().hash());
-                return found.get();
+        return renewed(key, type, known -> known.filter(holds).orElseGet(make));
+    }
+
+    /**
+     * The same of what may be brought up to date.
+     *
+     * @param renew what it is now, of what is known if anything is: that very record where it still holds
+     */
+    public <T extends Record> T renewed(Optional<Key> key, Class<T> type, Function<Optional<T>, T> renew) {
+        Optional<T> known = key.flatMap(one -> store.flatMap(place -> place.getSmall(one.hash()))
+                .flatMap(bytes -> read(new Values(one), bytes, type)));
+        T now = renew.apply(known);
+        key.ifPresent(one -> {
+            used.add(one.hash());
+            if (known.isEmpty() || known.get() != now) {
+                write(new Values(one), now).ifPresent(bytes -> store.ifPresent(place ->
+                        place.putSmall(one.hash(), bytes)));
             }
-        }
-        T fresh = make.get();
-        key.ifPresent(one -> write(new Values(one), fresh).ifPresent(bytes ->
-                store.ifPresent(place -> place.putSmall(one.hash(), bytes))));
-        key.ifPresent(one -> used.add(one.hash()));
-        return fresh;
+        });
+        return now;
     }
 
     /**

@@ -1,36 +1,27 @@
 package org.fieldfold.manuscript;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.Optional;
 import org.fieldfold.calendar.Calendars;
 import org.fieldfold.calendar.GuideCalendar;
 import org.fieldfold.calendar.Place;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Guide;
-import org.fieldfold.entry.Placed;
 
 /** The calendar files beside the handbook's pages: one a guide and station. */
-public final class CalendarDownloads {
+final class CalendarDownloads {
     private CalendarDownloads() {
     }
 
     /**
-     * By file name; the text of each.
+     * That of a guide at a station; empty when there is nothing to be expected.
      *
      * @param calendars of the base
      */
-    public static Map<String, String> files(ContentBase base, Phrases phrases, Calendars calendars) {
-        CalendarDownload writer = new CalendarDownload(base.edition().value(), phrases);
-        Map<String, String> files = new LinkedHashMap<>();
-        for (Place place : calendars.places()) {
-            for (Placed<Guide> guide : base.guides().values()) {
-                GuideCalendar calendar = calendars.of(guide.value(), place);
-                if (!calendar.isEmpty()) {
-                    files.put(name(place, guide.value()), writer.write(guide.value(), calendar));
-                }
-            }
-        }
-        return files;
+    static Optional<Enclosure> file(ContentBase base, Phrases phrases, Calendars calendars, String guide, Place place) {
+        Guide of = base.guides().get(guide).value();
+        GuideCalendar calendar = calendars.of(of, place);
+        return calendar.isEmpty() ? Optional.empty() : Optional.of(new Enclosure(name(place, of), Optional.empty(),
+                () -> new CalendarDownload(base.edition().value(), phrases).write(of, calendar)));
     }
 
     static String name(Place place, Guide guide) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.fieldfold.calendar.Calendars;
+import org.fieldfold.calendar.Place;
 import org.fieldfold.entry.Audience;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
@@ -16,6 +17,7 @@ import org.fieldfold.source.Span;
 /** Writes the handbook: ways in, every entry in full, and what is looked up. */
 public final class HandbookWriter {
     private final ContentBase base;
+    private final Phrases said;
     private final Phrases phrases;
     private final Register register;
     private final News news;
@@ -36,6 +38,7 @@ public final class HandbookWriter {
     public HandbookWriter(ContentBase base, Phrases said, News news, Calendars calendars) {
         Phrases phrases = said.with(Optional.of(Units.BOTH));
         this.base = base;
+        this.said = said;
         this.phrases = phrases;
         this.register = new Register(base, phrases);
         this.news = news;
@@ -48,6 +51,11 @@ public final class HandbookWriter {
         List<Page> pages(Register register, Calendars calendars);
     }
 
+    /** A file beside them, of what it looks up; there need not be one. */
+    interface Filing {
+        Optional<Enclosure> file(ContentBase base, Calendars calendars);
+    }
+
     /** Has pages written, or takes them from an earlier writing. */
     interface Desk {
         /**
@@ -56,7 +64,31 @@ public final class HandbookWriter {
          * @param name that no other pages of the book have
          * @param of what they are made of besides the base
          */
-        List<Page> pages(String name, String of, Writing writing);
+        List<Leaf> pages(String name, String of, Writing writing);
+
+        /** A page that is made of more than can be told. */
+        Leaf page(Page page);
+
+        /** @param name that neither pages nor another file of the book have */
+        Optional<Enclosure> file(String name, Filing filing);
+    }
+
+    /** Where everything is written. */
+    private final class Clean implements Desk {
+        @Override
+        public List<Leaf> pages(String name, String of, Writing writing) {
+            return writing.pages(register, calendars).stream().map(this::page).toList();
+        }
+
+        @Override
+        public Leaf page(Page page) {
+            return Leaf.of(page, Optional.empty());
+        }
+
+        @Override
+        public Optional<Enclosure> file(String name, Filing filing) {
+            return filing.file(base, calendars);
+        }
     }
 
     /**
@@ -65,7 +97,7 @@ public final class HandbookWriter {
      * @param proof whether findings of severity error stand
      */
     public Book write(boolean proof) {
-        return write(proof, (name, of, writing) -> writing.pages(register, calendars));
+        return write(proof, new Clean());
     }
 
     Book write(boolean proof, Desk desk) {
@@ -74,15 +106,15 @@ public final class HandbookWriter {
         edition.notice().ifPresent(notice -> foot.plain(" " + phrases.say("foot.demonstration")));
         return new Book(edition.title(), phrases.language(), edition.publisher(), edition.year(),
                 phrases.say("book.edition.short", edition.year(), phrases.date(edition.validUntil())),
-                proof ? Optional.of(phrases.say("proof")) : Optional.empty(), foot.runs(), pages(desk));
+                proof ? Optional.of(phrases.say("proof")) : Optional.empty(), foot.runs(), pages(desk), files(desk));
     }
 
-    private List<Page> pages(Desk desk) {
-        List<Page> pages = new ArrayList<>();
+    private List<Leaf> pages(Desk desk) {
+        List<Leaf> pages = new ArrayList<>();
         Optional<Page> fresh = new NewsPage(register, news).page();
         pages.addAll(desk.pages("start", String.valueOf(fresh.isPresent()), (known, dates) ->
                 List.of(new StartPage(known, fresh.isPresent()).page())));
-        fresh.ifPresent(pages::add);
+        fresh.map(desk::page).ifPresent(pages::add);
         pages.addAll(desk.pages("finder", "", (known, dates) -> new FinderPages(known).pages()));
         pages.addAll(desk.pages("count", "", (known, dates) -> List.of(new CountPage(known, reader).page())));
         base.pests().keySet().forEach(id -> pages.addAll(desk.pages("pests/" + id, "", (known, dates) ->
@@ -94,7 +126,8 @@ public final class HandbookWriter {
         base.practices().keySet().forEach(id -> pages.addAll(desk.pages("practices/" + id, "", (known, dates) ->
                 List.of(new PracticePage(known, known.base().practices().get(id), reader).page()))));
         pages.addAll(reference(desk, "chapters", ReferencePages::chapters));
-        base.chapters().values().forEach(chapter -> pages.add(new ReferencePages(register).chapter(chapter)));
+        base.chapters().keySet().forEach(id -> pages.addAll(reference(desk, "chapters/" + id, known ->
+                known.chapter(id))));
         pages.addAll(desk.pages("tools", "", (known, dates) -> List.of(new ReckonerPage(known).page(),
                 new FieldPages(known).walks(), new FieldPages(known).catchTest(), new NotesPage(known).page())));
         pages.addAll(reference(desk, "materials", ReferencePages::materials));
@@ -102,11 +135,22 @@ public final class HandbookWriter {
         pages.addAll(reference(desk, "sources", ReferencePages::sources));
         pages.addAll(desk.pages("weeks", "", (known, dates) -> new WeeksPages(known, dates).pages()));
         pages.addAll(desk.pages("office", "", (known, dates) -> List.of(new OfficePage(known).page())));
-        base.unread().entrySet().forEach(file -> pages.add(unread(file)));
+        base.unread().entrySet().forEach(file -> pages.add(desk.page(unread(file))));
         return pages;
     }
 
-    private static List<Page> reference(Desk desk, String name, Function<ReferencePages, Page> page) {
+    private List<Enclosure> files(Desk desk) {
+        List<Enclosure> files = new ArrayList<>();
+        for (Place place : calendars.places()) {
+            String station = place.stations().get(0).id();
+            base.guides().keySet().forEach(guide -> desk.file("files/" + station + "/" + guide, (read, dates) ->
+                    CalendarDownloads.file(read, said, dates, guide, new Place(List.of(read.stations().get(station)
+                            .value())))).ifPresent(files::add));
+        }
+        return files;
+    }
+
+    private static List<Leaf> reference(Desk desk, String name, Function<ReferencePages, Page> page) {
         return desk.pages(name, "", (known, dates) -> List.of(page.apply(new ReferencePages(known))));
     }
 

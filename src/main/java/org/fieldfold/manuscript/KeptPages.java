@@ -3,17 +3,54 @@ package org.fieldfold.manuscript;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import org.fieldfold.calendar.Calendars;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Units;
 import org.fieldfold.trace.KeptResults;
+import org.fieldfold.trace.TranslatedTexts;
 
 /**
  * The handbook from one state of a base to the next: a page is written again only when something that was read
- * for it has changed. For one base in one language.
+ * for it has changed. For one base in one language; from build to build as well, when what is known is written down.
  */
 public final class KeptPages {
-    private final KeptResults<List<Page>> kept = new KeptResults<>();
+    private final KeptResults<KnownUnit> kept = new KeptResults<>();
+    private final Function<Object, Optional<String>> hash;
+    private final boolean withFiles;
+    private boolean isAsWritten;
+
+    /** Of a book that is read page by page, without the files beside it. */
+    public KeptPages() {
+        this(unasked -> Optional.empty(), false);
+    }
+
+    /** @param hash of a page, and of the text of a file, by which others know that they are the same */
+    public KeptPages(Function<Object, Optional<String>> hash) {
+        this(hash, true);
+    }
+
+    private KeptPages(Function<Object, Optional<String>> hash, boolean withFiles) {
+        this.hash = hash;
+        this.withFiles = withFiles;
+    }
+
+    /** Goes on where another process was, whatever these bytes are. */
+    public synchronized void goOn(byte[] bytes) {
+        kept.goOn(bytes, new KnownUnit.Form());
+    }
+
+    /** What is known, for another process. */
+    public synchronized byte[] bytes() {
+        return kept.bytes(new KnownUnit.Form());
+    }
+
+    /** Whether nothing was written the last time. */
+    public synchronized boolean isAsWritten() {
+        return isAsWritten;
+    }
 
     /**
      * The same book as {@link HandbookWriter#write} gives of the base in the order of names, in less time.
@@ -23,14 +60,79 @@ public final class KeptPages {
      * @param dates that were worked out before
      */
     public synchronized Book write(ContentBase content, Map<String, String> hashes, Phrases said, News news,
-            Calendars dates) {
+            Calendars dates, boolean proof) {
         ContentBase base = Alphabet.of(said.language()).order(content);
+        return write(base, kept.round(base, hashes), said, news, dates.of(base), proof);
+    }
+
+    /**
+     * The same of a base in another language.
+     *
+     * @param base as it was written
+     * @param texts of each record the file in which its translated texts stand
+     */
+    public synchronized Book write(ContentBase content, ContentBase base, TranslatedTexts texts,
+            Map<String, String> hashes, Phrases said, News news, Calendars dates, boolean proof) {
+        ContentBase read = Alphabet.of(said.language()).order(content);
+        return write(read, kept.round(read, base, said.language(), texts, hashes), said, news, dates.of(read), proof);
+    }
+
+    private Book write(ContentBase base, KeptResults<KnownUnit>.Round round, Phrases said, News news,
+            Calendars dates, boolean proof) {
         Phrases phrases = said.with(Optional.of(Units.BOTH));
-        KeptResults<List<Page>>.Round round = kept.round(base, hashes);
+        Register register = new Register(base, phrases);
         String region = dates.named().toString();
-        Book book = new HandbookWriter(base, said, news).write(false, (name, of, writing) -> round.take(name, of + region,
-                read -> List.copyOf(writing.pages(new Register(read, phrases), dates.of(read)))));
+        Book book = new HandbookWriter(base, said, news, dates).write(proof, new HandbookWriter.Desk() {
+            @Override
+            public List<Leaf> pages(String name, String of, HandbookWriter.Writing writing) {
+                KnownUnit unit = round.take(name, of + region, read -> KnownUnit.of(writing.pages(
+                        new Register(read, phrases), dates.of(read)).stream().map(page -> new KnownUnit.KnownPage(
+                        page.head(), hash.apply(page), Optional.of(page))).toList()));
+                Supplier<List<Page>> again = new Once(() -> writing.pages(register, dates));
+                return IntStream.range(0, unit.pages().size()).mapToObj(i -> leaf(unit.pages().get(i),
+                        () -> again.get().get(i))).toList();
+            }
+
+            @Override
+            public Leaf page(Page page) {
+                return Leaf.of(page, hash.apply(page));
+            }
+
+            @Override
+            public Optional<Enclosure> file(String name, HandbookWriter.Filing filing) {
+                if (!withFiles) {
+                    return Optional.empty();
+                }
+                return round.take(name, region, read -> KnownUnit.of(filing.file(read, dates.of(read)).map(file ->
+                        new KnownUnit.KnownFile(file.name(), hash.apply(file.text().get()))))).file()
+                        .map(file -> new Enclosure(file.name(), file.hash(), () -> filing.file(base, dates)
+                                .orElseThrow().text().get()));
+            }
+        });
+        isAsWritten = round.isAsBefore();
         round.end();
         return book;
+    }
+
+    private static Leaf leaf(KnownUnit.KnownPage known, Supplier<Page> again) {
+        return new Leaf(known.head(), known.hash(), () -> known.page().orElseGet(again));
+    }
+
+    /** Pages that are written when one of them is read, and then are at hand. */
+    private static final class Once implements Supplier<List<Page>> {
+        private final Supplier<List<Page>> write;
+        private List<Page> pages = List.of();
+
+        Once(Supplier<List<Page>> write) {
+            this.write = write;
+        }
+
+        @Override
+        public synchronized List<Page> get() {
+            if (pages.isEmpty()) {
+                pages = write.get();
+            }
+            return pages;
+        }
     }
 }

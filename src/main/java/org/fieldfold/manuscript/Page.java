@@ -44,7 +44,23 @@ public record Page(String id, Kind kind, String name, String up, List<Part> part
         }
     }
 
+    /**
+     * What others know of a page without reading it.
+     *
+     * @param parts the keys of those that links may lead to
+     */
+    public record Head(String id, Kind kind, String name, String up, List<String> parts) {
+        public Head {
+            parts = List.copyOf(parts);
+        }
+    }
+
     public Page {
         parts = List.copyOf(parts);
+    }
+
+    public Head head() {
+        return new Head(id, kind, name, up, parts.stream().filter(part -> !part.name().isEmpty()).map(Part::key)
+                .toList());
     }
 }

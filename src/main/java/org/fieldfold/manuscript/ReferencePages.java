@@ -57,7 +57,8 @@ final class ReferencePages {
                                 .to(Places.to(Places.chapter(chapter.id()))))).toList(), origin)));
     }
 
-    Page chapter(Placed<Chapter> placed) {
+    Page chapter(String id) {
+        Placed<Chapter> placed = base.chapters().get(id);
         Chapter chapter = placed.value();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Title(List.of(Run.plain(chapter.title())), List.of(), placed.at()));

@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.locks.ReadWriteLock;
 import java.util.concurrent.locks.ReentrantReadWriteLock;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.fieldfold.report.Checksums;
 import org.fieldfold.report.Sha256;
@@ -127,15 +128,18 @@ public final class OutputFolder implements AutoCloseable {
      * @param madeOf a hash of all that it was made of, by which the next build may {@link #keep} it
      */
     public void write(String path, byte[] bytes, Optional<String> madeOf) throws IOException {
+        written(path, bytes, madeOf);
+    }
+
+    private Published written(String path, byte[] bytes, Optional<String> madeOf) throws IOException {
         long check = Checksums.of(bytes);
         Published before = last.get(path);
         if (before != null && before.check() == check && before.in(target).filter(there ->
                 Arrays.equals(there, bytes)).isPresent() && linked(path)) {
-            add(new Published(path, before.size(), before.sha256(), check, madeOf));
-            return;
+            return add(new Published(path, before.size(), before.sha256(), check, madeOf));
         }
         writeUnlisted(path, bytes);
-        add(new Published(path, bytes.length, Sha256.of(bytes), check, madeOf));
+        return add(new Published(path, bytes.length, Sha256.of(bytes), check, madeOf));
     }
 
     /** Says what the build was that stands there, so that what stays the same need not be written again. */
@@ -149,16 +153,32 @@ public final class OutputFolder implements AutoCloseable {
      * @return whether it was added; otherwise it has to be written
      */
     public boolean keep(String path, String madeOf) {
-        Published before = last.get(path);
-        if (before == null || !before.madeOf().equals(Optional.of(madeOf)) || before.in(target).isEmpty()
-                || !linked(path)) {
+        if (standing(path, madeOf).isEmpty()) {
             return false;
         }
-        add(before);
         synchronized (files) {
             kept++;
         }
         return true;
+    }
+
+    /** Adds a file of the last build, if it was made of the same and still is what was written then. */
+    private Optional<Published> standing(String path, String madeOf) {
+        Optional<Published> before = Optional.ofNullable(last.get(path)).filter(file -> file.madeOf()
+                .equals(Optional.of(madeOf)) && file.in(target).isPresent() && linked(path));
+        before.ifPresent(this::add);
+        return before;
+    }
+
+    /**
+     * Adds a file: that of the last build, when it was made of the same and still is what was written then.
+     *
+     * @param madeOf a hash of all that it is made of
+     * @param make makes it, if it has to be written
+     */
+    public Published put(String path, Optional<String> madeOf, Supplier<byte[]> make) throws IOException {
+        Optional<Published> standing = madeOf.flatMap(of -> standing(path, of));
+        return standing.isPresent() ? standing.get() : written(path, make.get(), madeOf);
     }
 
     /**
@@ -184,10 +204,11 @@ public final class OutputFolder implements AutoCloseable {
         }
     }
 
-    private void add(Published file) {
+    private Published add(Published file) {
         synchronized (files) {
             files.add(file);
         }
+        return file;
     }
 
     /** How many files were kept, neither made nor written. */

@@ -37,17 +37,23 @@ record BaseState(Optional<String> edition, Map<String, Map<String, Optional<Stri
     /**
      * That of the same base in a language: a record is made of its own file and of the one that translates it.
      *
+     * @param said the base in the language, in whose order the records stand
      * @param texts of each record the file in which its translated texts stand
      */
-    BaseState in(String language, TranslatedTexts texts) {
+    BaseState in(ContentBase said, String language, TranslatedTexts texts) {
         Map<String, Optional<String>> files = parts.getOrDefault(WatchedBase.files(language), Map.of());
-        Map<String, Map<String, Optional<String>>> said = new HashMap<>();
-        parts.forEach((part, states) -> {
-            Map<String, Optional<String>> both = new LinkedHashMap<>();
-            states.forEach((id, state) -> both.put(id, both(state, texts.file(part, id), files)));
-            said.put(part, both);
-        });
-        return new BaseState(both(edition, texts.file("edition", ""), files), said);
+        Map<String, Map<String, Optional<String>>> translated = new HashMap<>(parts);
+        for (RecordComponent component : Keys.components(said)) {
+            String part = component.getName();
+            if (Keys.value(said, component) instanceof SortedMap<?, ?> records) {
+                Map<String, Optional<String>> states = parts.getOrDefault(part, Map.of());
+                Map<String, Optional<String>> both = new LinkedHashMap<>();
+                records.keySet().forEach(id -> both.put((String) id, both(states.getOrDefault(id, Optional.empty()),
+                        texts.file(part, (String) id), files)));
+                translated.put(part, both);
+            }
+        }
+        return new BaseState(both(edition, texts.file("edition", ""), files), translated);
     }
 
     /** An own file that is not known, or one of a translation that is there and not known, is never the same. */

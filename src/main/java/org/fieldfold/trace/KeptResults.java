@@ -83,13 +83,13 @@ public final class KeptResults<T> {
     /**
      * The same with a base in another language.
      *
-     * @param said the base in the language
+     * @param said the base in the language, in whatever order
      * @param base as it was written
      * @param texts of each record the file in which its translated texts stand
      */
     public Round round(ContentBase said, ContentBase base, String language, TranslatedTexts texts,
             Map<String, String> hashes) {
-        return new Round(said, BaseState.of(base, hashes).in(language, texts), last);
+        return new Round(said, BaseState.of(base, hashes).in(said, language, texts), last);
     }
 
     /** The results for one state of the base. Several threads may ask for different ones. */

@@ -5,17 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.function.Predicate;
 import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.Book;
 import org.fieldfold.manuscript.HandbookWriter;
+import org.fieldfold.manuscript.Leaf;
 import org.fieldfold.manuscript.News;
 import org.fieldfold.manuscript.Page;
 import org.junit.jupiter.api.Test;
@@ -55,10 +55,9 @@ class KeptPagesTest {
         Map<String, String> first = written(BOOK);
         assertEquals(BOOK.pages().size(), first.size());
         assertEquals(Set.of(), written(BOOK).keySet(), "nothing has changed");
-        Page gone = BOOK.pages().stream().filter(page -> page.kind() == Page.Kind.PEST)
+        Leaf gone = BOOK.leaves().stream().filter(leaf -> leaf.kind() == Page.Kind.PEST)
                 .reduce((one, later) -> later).orElseThrow();
-        Map<String, String> without = written(with(BOOK, page -> page == gone ? Optional.empty()
-                : Optional.of(page)));
+        Map<String, String> without = written(with(BOOK, leaf -> leaf != gone));
         assertTrue(without.size() > 2 && without.size() < first.size() / 2, "pages: " + without.keySet());
         without.forEach((id, text) -> assertNotEquals(first.get(id), text, "it was written for a reason: " + id));
         assertTrue(first.entrySet().stream().filter(page -> !page.getKey().equals(gone.id()))
@@ -67,31 +66,31 @@ class KeptPagesTest {
                 .allMatch(page -> without.containsKey(page.getKey())), "all that led there");
     }
 
-    private static Book with(Book book, Function<Page, Optional<Page>> change) {
+    private static Book with(Book book, Predicate<Leaf> stays) {
         return new Book(book.title(), book.language(), book.publisher(), book.year(), book.edition(),
-                book.proof(), book.foot(), book.pages().stream().flatMap(page -> change.apply(page).stream())
-                .collect(Collectors.toList()));
+                book.proof(), book.foot(), book.leaves().stream().filter(stays).toList(), book.files());
     }
 
     /** The pages of a book that had to be written, and that what was taken is what would be written. */
     private Map<String, String> written(Book book) {
         Kept kept = kept();
-        Addresses addresses = new Addresses(book);
-        OneFile form = new OneFile(addresses, new Drawings(Shipped.BASE));
-        OneFile clean = new OneFile(addresses, new Drawings(Shipped.BASE));
-        KeptPages pages = new KeptPages(kept, book, form, addresses, Shipped.PHRASES, List.of());
-        KeptPages anew = new KeptPages(Kept.nothing(), book, clean, addresses, Shipped.PHRASES, List.of());
+        Drawings drawings = new Drawings(Shipped.BASE);
+        Binding binding = new Binding(book, Shipped.PHRASES, List.of(), drawings, kept);
+        Binding clean = new Binding(book, Shipped.PHRASES, List.of(), drawings, Kept.nothing());
+        OneFile form = new OneFile(binding.addresses(), binding.drawings());
+        OneFile cleanForm = new OneFile(clean.addresses(), clean.drawings());
+        KeptPages pages = new KeptPages(binding, form);
+        KeptPages anew = new KeptPages(clean, cleanForm);
         Map<String, String> written = new TreeMap<>();
-        for (Page page : book.pages()) {
-            String text = pages.written("test", page, asked -> {
-                Markup out = new Markup();
-                pages.markup(asked).write(out, page);
-                written.put(page.id(), out.toString());
-                return out.toString();
-            });
-            assertEquals(anew.markup(page), text, page.id());
+        for (Leaf leaf : book.leaves()) {
+            String text = new String(pages.made("test", leaf, KeptPages.Written.class, asked -> {
+                written.put(leaf.id(), pages.markup(leaf, asked));
+                return KeptPages.Written.of(written.get(leaf.id()));
+            }).text(), StandardCharsets.UTF_8);
+            assertEquals(anew.markup(leaf, cleanForm), text, leaf.id());
         }
-        assertEquals(clean.style(Kept.nothing()), form.style(Kept.nothing()), "drawings and columns");
+        assertEquals(cleanForm.columns(), form.columns());
+        assertEquals(cleanForm.shown(), form.shown());
         kept.tidy();
         return written;
     }

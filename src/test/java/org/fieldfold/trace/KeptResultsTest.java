@@ -1,6 +1,7 @@
 package org.fieldfold.trace;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -279,6 +280,23 @@ class KeptResultsTest {
         assertEquals(Set.of(), saidAgain());
         save("es/edition.yaml", Files.readString(DEMO.resolve("es/edition.yaml")));
         assertEquals(Set.of("leek-moth", "onion-maggot", "onion"), saidAgain());
+    }
+
+    /** Whoever asked for the ids alone saw them in the order of that base. */
+    @Test
+    void inALanguageTheOrderIsThatOfTheLanguage() throws IOException {
+        LoadedBase loaded = BaseLoader.load(DEMO);
+        ContentBase base = loaded.base().orElseThrow();
+        ContentBase byId = TranslatedBase.in(base, "es");
+        ContentBase byName = Alphabet.of("es").order(byId);
+        assertNotEquals(List.copyOf(byId.pests().keySet()), List.copyOf(byName.pests().keySet()));
+        List<String> now = new ArrayList<>();
+        for (ContentBase said : List.of(byId, byId, byName, byName)) {
+            KeptResults<String>.Round round = kept.round(said, base, "es", TranslatedBase::file, hashes(loaded));
+            round.take("ids", "", read -> note(read.pests().keySet().iterator().next(), now, ""));
+            round.end();
+        }
+        assertEquals(List.of(byId.pests().firstKey(), byName.pests().firstKey()), now);
     }
 
     private Set<String> saidAgain() throws IOException {
