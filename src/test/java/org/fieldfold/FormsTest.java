@@ -17,7 +17,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.fieldfold.content.BaseLoader;
@@ -207,14 +206,7 @@ class FormsTest {
     /** Too many cards for a wall: the poster is left out, and said to be; large print takes more sheets. */
     @Test
     void aPosterThatIsTooFullIsNotPrinted(@TempDir Path folder) throws IOException {
-        try (Stream<Path> files = Files.walk(Path.of("content"))) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                Path copy = folder.resolve(Path.of("content").relativize(file).toString());
-                Files.createDirectories(copy.getParent());
-                Files.copy(file, copy);
-            }
-        }
-        Path guide = folder.resolve("guides/brassicas.yaml");
+        Path guide = FolderCopy.of(Path.of("content"), folder).resolve("guides/brassicas.yaml");
         Files.writeString(guide, Files.readString(guide).replace("entries: [",
                 "entries: [swede-midge, cabbage-aphid, onion-thrips, "));
         ContentBase full = BaseLoader.load(folder).base().orElseThrow();

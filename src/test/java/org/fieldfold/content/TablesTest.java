@@ -103,6 +103,21 @@ class TablesTest {
         assertTrue(edits.files().isEmpty());
     }
 
+    /** What the import takes, {@code check} takes too: inline HTML, and a link to an entry that is none. */
+    @Test
+    void aTextThatIsNoneInItsFileIsRefused() throws Exception {
+        String table = "entry,id,how\nonion-thrips,leaves,%s\nonion-thrips,bed,Look closely.\n";
+        TableEdits edits = edits(TableKind.MONITORING, table.formatted("Loo<document start>k closely."));
+        assertEquals(List.of("row 2, column how: expected Markdown, found the HTML '<document start>'; take the tag out; "
+                + "write a '<' that is meant as a sign as '\\<'"), edits.refusals());
+        assertEquals(Map.of(), edits.files());
+        assertEquals(List.of("row 2, column how: expected the id of an entry or chapter, found 'onion-thirps'; did you "
+                + "mean 'onion-thrips'?"), edits(TableKind.MONITORING, table.formatted(
+                        "Look as for [thrips](entry:onion-thirps).")).refusals());
+        assertEquals(2, edits(TableKind.MONITORING, table.formatted("Loo\\<document start\\>k closely.")).changes()
+                .size());
+    }
+
     /** A spreadsheet may write a whole column its own way: that is said once, with the rows. */
     @Test
     void theSameMistakeInManyRowsIsSaidOnce() throws Exception {
