@@ -157,9 +157,9 @@ public final class Compiler {
         progress.accept("reading " + request.content());
         CutOff.putBack(request.out());
         Kept earlier = EarlierBuilds.of(request);
-        FileHashes hashes = new FileHashes();
-        Optional<LastBuild> last = LastBuild.of(request, earlier, hashes);
+        Optional<LastBuild> last = LastBuild.of(request, earlier);
         Optional<Built> standing = last.flatMap(LastBuild::built);
+        FileHashes hashes = last.map(LastBuild::hashes).orElseGet(FileHashes::new);
         return standing.isPresent() ? standing.get() : compile(request, judge(
                 EarlierBuilds.read(request.content(), earlier, hashes), request.content(), request.asOf(),
                 EarlierBuilds.judging(request.content(), earlier)), earlier, last, progress);

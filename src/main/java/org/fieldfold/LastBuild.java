@@ -25,12 +25,14 @@ final class LastBuild {
 
     private final Compiler.Request request;
     private final ContentFiles content;
+    private final FileHashes hashes;
     private final Kept kept;
     private final Optional<Key> key;
 
-    private LastBuild(Compiler.Request request, ContentFiles content, Kept kept) {
+    private LastBuild(Compiler.Request request, ContentFiles content, FileHashes hashes, Kept kept) {
         this.request = request;
         this.content = content;
+        this.hashes = hashes;
         this.kept = kept;
         this.key = kept.key("what came of a build",
                 request.content().toAbsolutePath().normalize().toString(), request.asOf(), request.proof(),
@@ -47,20 +49,23 @@ final class LastBuild {
             List<String> languages, int files) {
     }
 
-    /**
-     * Empty when everything is to be made, or when it can't be told what the program or the base is.
-     *
-     * @param hashes gains those of the base's files
-     */
-    static Optional<LastBuild> of(Compiler.Request request, Kept kept, FileHashes hashes) {
+    /** Empty when everything is to be made, or when it can't be told what the program or the base is. */
+    static Optional<LastBuild> of(Compiler.Request request, Kept kept) {
         if (!kept.isKeeping()) {
             return Optional.empty();
         }
         try {
-            return Optional.of(new LastBuild(request, ContentFiles.in(request.content(), hashes), kept));
+            FileHashes hashes = kept.left(EarlierBuilds.key("hashes", request.content(), kept)).map(FileHashes::new)
+                    .orElseGet(FileHashes::new);
+            return Optional.of(new LastBuild(request, ContentFiles.in(request.content(), hashes), hashes, kept));
         } catch (IOException | UncheckedIOException | SecurityException unread) {
             return Optional.empty();
         }
+    }
+
+    /** Of the files of the base, which were looked at. */
+    FileHashes hashes() {
+        return hashes;
     }
 
     /** What it would come to, when there is nothing to do. */
@@ -94,6 +99,7 @@ final class LastBuild {
 
     /** Says what came of a build, if it was of what was found. */
     void say(Kept of, List<InputFile> inputs, int year, Compiler.Built built, List<String> languages) {
+        hashes.bytes().ifPresent(bytes -> of.leave(EarlierBuilds.key("hashes", request.content(), kept), bytes));
         Optional<OutputFile> manifest = built.outputs().stream().filter(file -> file.path().equals(MANIFEST))
                 .findFirst();
         if (manifest.isPresent() && content.holds(inputs, request.content())) {
