@@ -27,6 +27,12 @@ final class FuzzBase {
         return CONTENT;
     }
 
+    /** Whether texts may link to it. */
+    static boolean isEntry(String id) {
+        return Stream.of(CONTENT.pests(), CONTENT.enemies(), CONTENT.practices(), CONTENT.chapters())
+                .anyMatch(entries -> entries.containsKey(id));
+    }
+
     private static ContentBase load(Path folder) {
         try {
             return BaseLoader.load(folder).base().orElseThrow();

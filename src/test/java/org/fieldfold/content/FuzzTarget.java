@@ -180,6 +180,7 @@ enum FuzzTarget {
                         translations ? path.replaceFirst("\\.yaml$", "") : "x"), file.getValue());
                 require(changed.findings().isEmpty(), edits.changes() + " broke the file: "
                         + changed.findings());
+                changed.links().forEach(link -> require(FuzzBase.isEntry(link.entry()), "leads nowhere: " + link));
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
