@@ -63,7 +63,8 @@ final class PrintRoom {
     }
 
     static PrintRoom of(ContentBase base, Kept kept) {
-        return new PrintRoom(Press.of(figures(base)), kept);
+        Map<String, byte[]> figures = figures(base);
+        return new PrintRoom(Press.of(figures, new KeptArt(kept, figures.keySet())), kept);
     }
 
     private static Map<String, byte[]> figures(ContentBase base) {

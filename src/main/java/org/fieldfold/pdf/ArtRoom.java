@@ -15,8 +15,11 @@ final class ArtRoom implements FigureShapes {
     private final Map<String, Figure> figures = new ConcurrentHashMap<>();
     private final Map<String, Artwork> artwork = new ConcurrentHashMap<>();
 
-    ArtRoom(Map<String, byte[]> contents) {
+    private final ArtStore store;
+
+    ArtRoom(Map<String, byte[]> contents, ArtStore store) {
         this.contents = new TreeMap<>(contents);
+        this.store = store;
     }
 
     @Override
@@ -25,7 +28,15 @@ final class ArtRoom implements FigureShapes {
     }
 
     Artwork artwork(String figure) {
-        return artwork.computeIfAbsent(figure, id -> figure(id).render());
+        return artwork.computeIfAbsent(figure, id -> render(id, figure(id)));
+    }
+
+    private Artwork render(String id, Figure figure) {
+        Artwork art = figure.render();
+        if (figure instanceof VectorFigure) {
+            new KnownDrawing(figure.aspect(), art).bytes().ifPresent(bytes -> store.keep(id, bytes));
+        }
+        return art;
     }
 
     private Figure figure(String id) {
@@ -34,7 +45,8 @@ final class ArtRoom implements FigureShapes {
             throw new IllegalArgumentException("expected one of the " + contents.size() + " figures, found '"
                     + id + "'");
         }
-        return figures.computeIfAbsent(id, key -> Figure.of(key, content));
+        return figures.computeIfAbsent(id, key -> store.known(key).flatMap(KnownDrawing::of)
+                .orElseGet(() -> Figure.of(key, content)));
     }
 
     /** Why figures cannot be printed, by their ids: every drawing is made into artwork, every picture is read. */

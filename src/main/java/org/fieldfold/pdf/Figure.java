@@ -1,7 +1,7 @@
 package org.fieldfold.pdf;
 
 /** A figure as it was handed in: how wide it is for its height, and its artwork once that is wanted. */
-sealed interface Figure permits VectorFigure, RasterFigure {
+sealed interface Figure permits VectorFigure, RasterFigure, KnownDrawing {
     /** Width divided by height. */
     double aspect();
 

@@ -1,5 +1,7 @@
 package org.fieldfold.pdf;
 
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
@@ -22,7 +24,21 @@ final class Frozen {
     /**
      * Array items or dictionary values are places in the list of parts, or values that stand for themselves.
      */
-    private record Part(COSBase sample, List<COSName> keys, List<Object> values, byte[] data) {}
+    private record Part(COSBase sample, List<COSName> keys, List<Object> values, byte[] data) {
+        Kind kind() {
+            return sample instanceof COSArray ? Kind.ARRAY : sample instanceof COSStream || sample instanceof StreamObject
+                    ? Kind.STREAM : Kind.DICTIONARY;
+        }
+    }
+
+    /** What a part is. */
+    private enum Kind {
+        ARRAY, STREAM, DICTIONARY;
+
+        COSBase empty() {
+            return this == ARRAY ? new COSArray() : this == STREAM ? new StreamObject(new byte[0]) : new COSDictionary();
+        }
+    }
 
     private final List<Part> parts = new ArrayList<>();
 
@@ -77,15 +93,50 @@ final class Frozen {
         return new byte[0];
     }
 
+    /** As bytes, for {@link #read}. */
+    void write(DataOutputStream out) throws IOException {
+        out.writeInt(parts.size());
+        for (Part part : parts) {
+            out.writeByte(part.kind().ordinal());
+            out.writeBoolean(part.sample().isDirect());
+            out.writeInt(part.values().size());
+            for (int i = 0; i < part.values().size(); i++) {
+                if (part.kind() != Kind.ARRAY) {
+                    out.writeUTF(part.keys().get(i).getName());
+                }
+                FrozenValue.write(part.values().get(i), out);
+            }
+            out.writeInt(part.data().length);
+            out.write(part.data());
+        }
+    }
+
+    /** @throws IOException for bytes of another form */
+    static Frozen read(DataInputStream in) throws IOException {
+        Frozen frozen = new Frozen();
+        for (int left = in.readInt(); left > 0; left--) {
+            Kind kind = Kind.values()[in.readByte()];
+            COSBase sample = kind.empty();
+            sample.setDirect(in.readBoolean());
+            List<COSName> keys = new ArrayList<>();
+            List<Object> values = new ArrayList<>();
+            for (int more = in.readInt(); more > 0; more--) {
+                if (kind != Kind.ARRAY) {
+                    keys.add(COSName.getPDFName(in.readUTF()));
+                }
+                values.add(FrozenValue.read(in));
+            }
+            frozen.parts.add(new Part(sample, keys, values, in.readNBytes(in.readInt())));
+        }
+        return frozen;
+    }
+
     /** A copy for one file, or for the part that several share. */
     COSBase copy() {
         COSBase[] copies = new COSBase[parts.size()];
         for (int i = 0; i < copies.length; i++) {
             Part part = parts.get(i);
-            copies[i] = part.sample instanceof COSArray ? new COSArray()
-                    : part.sample instanceof COSStream || part.sample instanceof StreamObject
-                    ? new StreamObject(part.data)
-                    : new COSDictionary();
+            copies[i] = part.kind() == Kind.STREAM ? new StreamObject(part.data) : part.kind().empty();
             copies[i].setDirect(part.sample.isDirect());
         }
         for (int i = 0; i < copies.length; i++) {

@@ -41,7 +41,12 @@ public final class Press {
      * One that cannot be printed is refused where it is asked for; {@link #problems} knows it before.
      */
     public static Press of(Map<String, byte[]> figures) {
-        return new Press(new ArtRoom(figures));
+        return of(figures, ArtStore.NONE);
+    }
+
+    /** The same; a drawing that an earlier press has turned into paths is taken from there. */
+    public static Press of(Map<String, byte[]> figures, ArtStore store) {
+        return new Press(new ArtRoom(figures, store));
     }
 
     /**

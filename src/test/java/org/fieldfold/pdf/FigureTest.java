@@ -1,5 +1,6 @@
 package org.fieldfold.pdf;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
@@ -42,7 +43,10 @@ class FigureTest {
     private static final Imposition MAP = SampleGuide.imposition("map", Paper.LETTER, FlipEdge.SHORT);
 
     private static byte[] print(byte[] figure, double width, double height) {
-        Press press = Press.of(Map.of("it", figure));
+        return print(Press.of(Map.of("it", figure)), width, height);
+    }
+
+    private static byte[] print(Press press, double width, double height) {
         Tag document = Tag.document();
         Tag tag = document.addFigure("what it shows");
         SetGuide guide = new SetGuide(List.of(new SetPanel(1, List.of(new Mark.Drawing("it", 30, 40, width,
@@ -88,6 +92,50 @@ class FigureTest {
             int black = MAP.slot(1).rotation() == 180 ? right : left;
             assertEquals(0, black);
             assertEquals(0xffffff, outside);
+        }
+    }
+
+    /** Drawings of an earlier press, and how often they were asked for and kept. */
+    private static final class Shelf implements ArtStore {
+        private final Map<String, byte[]> kept = new TreeMap<>();
+        private int drawn;
+
+        @Override
+        public Optional<byte[]> known(String figure) {
+            return Optional.ofNullable(kept.get(figure));
+        }
+
+        @Override
+        public void keep(String figure, byte[] bytes) {
+            kept.put(figure, bytes);
+            drawn++;
+        }
+    }
+
+    @Test
+    void aDrawingThatAnEarlierPressKeptGivesTheSameBytes() throws IOException {
+        List<byte[]> all = new ArrayList<>(List.of(svg("<defs><radialGradient id=\"a\"><stop offset=\"0.3\" "
+                + "stop-color=\"#f00\"/><stop offset=\"1\" stop-color=\"#00f\"/></radialGradient><clipPath id=\"c\">"
+                + "<circle cx=\"10.123456\" cy=\"1e1\" r=\"9\"/></clipPath></defs><path d=\"M20 0h20v20z\" "
+                + "fill=\"url(#a)\" opacity=\"0.37\"/><g clip-path=\"url(#c)\" stroke-dasharray=\"1 .3\"><path "
+                + "d=\"M0 0h9v9\" stroke=\"#0a0\"/></g>")));
+        try (DirectoryStream<Path> figures = Files.newDirectoryStream(Path.of("content/figures"), "*.svg")) {
+            for (Path figure : figures) {
+                all.add(Files.readAllBytes(figure));
+            }
+        }
+        for (byte[] figure : all) {
+            Shelf shelf = new Shelf();
+            byte[] without = print(figure, 80, 40);
+            for (int press = 0; press < 2; press++) {
+                Press one = Press.of(Map.of("it", figure), shelf);
+                assertEquals(Press.of(Map.of("it", figure)).shapes().aspect("it"), one.shapes().aspect("it"));
+                assertArrayEquals(without, print(one, 80, 40));
+                assertEquals(1, shelf.drawn, "it is drawn by the first press alone");
+            }
+            shelf.kept.put("it", new byte[] {1, 2, 3});
+            assertArrayEquals(without, print(Press.of(Map.of("it", figure), shelf), 80, 40));
+            assertEquals(2, shelf.drawn, "what does not read is drawn again");
         }
     }
 

@@ -15,7 +15,7 @@ public final class PressStages {
     /** By name, in order; the last is not a stage but the floor: the finished bytes copied once. */
     public static Map<String, Runnable> of(PrintJob job, Press press, Map<String, byte[]> figures) {
         FrozenType type = FrozenType.cut(new TypeCase(), job.characters());
-        ArtRoom art = new ArtRoom(figures);
+        ArtRoom art = new ArtRoom(figures, ArtStore.NONE);
         Frozen colour = Streams.colourProfile();
         byte[] sheet = press.print(job);
         Plate plate = Plate.of(job, type, art, colour);
