@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -14,11 +15,20 @@ import org.fieldfold.prose.Run;
 /**
  * Abbreviations of a language and what they stand for, which is said in their tags (ISO 32000-1, 14.9.5).
  */
-record Abbreviations(Map<String, String> expansions, Optional<Pattern> pattern) {
+record Abbreviations(String language, Map<String, String> expansions, Optional<Pattern> pattern) {
+    static final Abbreviations NONE = new Abbreviations("", Map.of(), Optional.empty());
+    /** Of languages that are spoken: few, and the same as long as the program runs. */
+    private static final Map<String, Abbreviations> KNOWN = new ConcurrentHashMap<>();
+
     static Abbreviations in(String language) {
-        Map<String, String> expansions = new TreeMap<>(Phrases.speaks(language)
-                ? Phrases.in(language).expansions() : Map.of());
-        return new Abbreviations(expansions, expansions.isEmpty() ? Optional.empty()
+        Abbreviations known = KNOWN.get(language);
+        return known != null ? known
+                : Phrases.speaks(language) ? KNOWN.computeIfAbsent(language, Abbreviations::of) : NONE;
+    }
+
+    private static Abbreviations of(String language) {
+        Map<String, String> expansions = new TreeMap<>(Phrases.in(language).expansions());
+        return new Abbreviations(language, expansions, expansions.isEmpty() ? Optional.empty()
                 : Optional.of(Pattern.compile(expansions.keySet().stream().map(Pattern::quote)
                         .collect(Collectors.joining("|", "(?<![\\p{L}\\p{N}])(?:", ")(?![\\p{L}\\p{N}])")))));
     }

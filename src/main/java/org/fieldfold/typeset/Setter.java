@@ -29,7 +29,6 @@ public final class Setter {
     private final WordCase words;
     private final String folio;
     private final Trials trials;
-    private final Map<String, Abbreviations> abbreviations = new ConcurrentHashMap<>();
     private final Map<InnerPlan.Key, InnerPlan> planned = new ConcurrentHashMap<>();
     private final Map<Stem.Key, Stem> stems = new ConcurrentHashMap<>();
     private final AtomicInteger copies = new AtomicInteger();
@@ -174,7 +173,7 @@ public final class Setter {
         Leading leading = leading(height, size, manuscript.type().smallest());
         return new Stick(metrics, shapes, words, leading, width, new Mark.Ink(manuscript.ink()),
                 new Folio(folio, frames.size()),
-                abbreviations.computeIfAbsent(manuscript.language(), Abbreviations::in), new Remarks());
+                Abbreviations.in(manuscript.language()), new Remarks());
     }
 
     Leading leading(double liveHeight, double size, double smallest) {

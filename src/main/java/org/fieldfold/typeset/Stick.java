@@ -30,32 +30,32 @@ record Stick(TypeMetrics metrics, FigureShapes shapes, WordCase words, Leading l
 
     /** @param width of the column, in points */
     SetText text(List<Run> text, Voice voice, double typeSize, double width, Span origin) {
-        List<Run> runs = abbreviations.apart(text);
-        words(runs, voice, origin);
-        WordCase.Broken broken = words.lines(runs, voice, Math.max(1, width) * 1000 / typeSize);
+        WordCase.Text known = known(text, voice, abbreviations, origin);
+        WordCase.Broken broken = known.lines(Math.max(1, width) * 1000 / typeSize);
         broken.tooWide().forEach(word -> remarks.wordTooWide(origin, word));
-        return new SetText(runs, broken.lines(), typeSize, abbreviations);
+        return new SetText(known.runs(), broken.lines(), typeSize, abbreviations);
     }
 
     /** A text as one line, however wide. */
     SetText line(List<Run> text, Voice voice, double typeSize, Span origin) {
-        List<Run> runs = abbreviations.apart(text);
-        List<Word> all = words(runs, voice, origin);
-        return new SetText(runs, all.isEmpty() ? List.of() : List.of(Line.of(all, false)), typeSize,
+        WordCase.Text known = known(text, voice, abbreviations, origin);
+        List<Word> all = known.cut().words();
+        return new SetText(known.runs(), all.isEmpty() ? List.of() : List.of(Line.of(all, false)), typeSize,
                 abbreviations);
     }
 
     /** The widest word of a text, in points. */
     double widestWord(List<Run> runs, Voice voice, double typeSize, Span origin) {
-        return words(runs, voice, origin).stream().mapToDouble(Word::width).max().orElse(0) * typeSize / 1000;
+        return known(runs, voice, Abbreviations.NONE, origin).cut().words().stream().mapToDouble(Word::width).max()
+                .orElse(0) * typeSize / 1000;
     }
 
-    private List<Word> words(List<Run> runs, Voice voice, Span origin) {
-        WordSplitter.Cut cut = words.words(runs, voice);
-        for (WordSplitter.Missing missing : cut.missing()) {
+    private WordCase.Text known(List<Run> runs, Voice voice, Abbreviations apart, Span origin) {
+        WordCase.Text known = words.text(runs, voice, apart);
+        for (WordSplitter.Missing missing : known.cut().missing()) {
             remarks.missingGlyph(origin, missing.face(), missing.codePoint());
         }
-        return cut.words();
+        return known;
     }
 
     /** The same stick, narrower. */

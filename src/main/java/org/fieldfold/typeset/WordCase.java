@@ -12,10 +12,27 @@ import org.fieldfold.prose.Run;
  * size, on the copy for the next office.
  */
 final class WordCase {
-    private record Text(List<Run> runs, Voice voice) {}
+    /**
+     * What is looked for. Texts mostly come back as the very same list: that is seen without comparing them.
+     *
+     * @param language of its abbreviations
+     */
+    private record Sought(List<Run> runs, Voice voice, String language) {
+        @Override
+        public int hashCode() {
+            int hash = voice.hashCode();
+            for (Run run : runs) {
+                hash = 31 * hash + run.text().hashCode();
+            }
+            return hash;
+        }
 
-    /** @param room in thousandths of the type size */
-    private record Column(List<Run> runs, Voice voice, double room) {}
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Sought sought && voice == sought.voice && language.equals(sought.language)
+                    && (runs == sought.runs || runs.equals(sought.runs));
+        }
+    }
 
     /**
      * A text in lines.
@@ -29,10 +46,42 @@ final class WordCase {
         }
     }
 
-    private final TypeMetrics metrics;
-    private final Map<Text, WordSplitter.Cut> cut = new ConcurrentHashMap<>();
-    private final Map<Column, Broken> broken = new ConcurrentHashMap<>();
+    /**
+     * A text in words, and in lines of columns in which it stood.
+     *
+     * @param runs in which abbreviations stand apart
+     * @param before the same in another case, in columns known there
+     * @param columns by their room
+     */
+    record Text(List<Run> runs, WordSplitter.Cut cut, TypeMetrics metrics, Optional<Text> before,
+            Map<Double, Broken> columns) {
+        /** @param room in thousandths of the type size */
+        Broken lines(double room) {
+            Broken known = before.map(other -> other.columns.get(room)).orElseGet(() -> columns.get(room));
+            if (known == null) {
+                known = breakUp(room);
+                columns.put(room, known);
+            }
+            return known;
+        }
 
+        private Broken breakUp(double room) {
+            List<Word> fitting = new ArrayList<>(cut.words().size());
+            List<String> tooWide = new ArrayList<>();
+            for (Word word : cut.words()) {
+                if (word.width() <= room + 1e-9) {
+                    fitting.add(word);
+                } else {
+                    tooWide.add(Line.of(List.of(word), false).text());
+                    fitting.addAll(WordDivider.divide(word, metrics, room));
+                }
+            }
+            return new Broken(LineFit.fit(fitting, room), tooWide);
+        }
+    }
+
+    private final TypeMetrics metrics;
+    private final Map<Sought, Text> texts = new ConcurrentHashMap<>();
     private final Optional<WordCase> before;
 
     WordCase(TypeMetrics metrics) {
@@ -49,38 +98,17 @@ final class WordCase {
         return new WordCase(metrics, Optional.of(this));
     }
 
-    WordSplitter.Cut words(List<Run> runs, Voice voice) {
-        Text text = new Text(runs, voice);
-        WordSplitter.Cut known = before.map(other -> other.cut.get(text)).orElseGet(() -> cut.get(text));
+    /** @param abbreviations that are to stand apart */
+    Text text(List<Run> runs, Voice voice, Abbreviations abbreviations) {
+        Sought sought = new Sought(runs, voice, abbreviations.language());
+        Text known = texts.get(sought);
         if (known == null) {
-            known = WordSplitter.split(runs, voice, metrics);
-            cut.put(text, known);
+            Optional<Text> elsewhere = before.map(other -> other.texts.get(sought));
+            List<Run> apart = elsewhere.map(Text::runs).orElseGet(() -> abbreviations.apart(runs));
+            known = new Text(apart, elsewhere.map(Text::cut).orElseGet(() -> WordSplitter.split(apart, voice, metrics)),
+                    metrics, elsewhere, new ConcurrentHashMap<>());
+            texts.put(sought, known);
         }
         return known;
-    }
-
-    /** @param room in thousandths of the type size */
-    Broken lines(List<Run> runs, Voice voice, double room) {
-        Column column = new Column(runs, voice, room);
-        Broken known = before.map(other -> other.broken.get(column)).orElseGet(() -> broken.get(column));
-        if (known == null) {
-            known = breakUp(words(runs, voice).words(), room);
-            broken.put(column, known);
-        }
-        return known;
-    }
-
-    private Broken breakUp(List<Word> words, double room) {
-        List<Word> fitting = new ArrayList<>(words.size());
-        List<String> tooWide = new ArrayList<>();
-        for (Word word : words) {
-            if (word.width() <= room + 1e-9) {
-                fitting.add(word);
-            } else {
-                tooWide.add(Line.of(List.of(word), false).text());
-                fitting.addAll(WordDivider.divide(word, metrics, room));
-            }
-        }
-        return new Broken(LineFit.fit(fitting, room), tooWide);
     }
 }
