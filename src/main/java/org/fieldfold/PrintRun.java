@@ -44,6 +44,8 @@ final class PrintRun {
     private final Trials trials;
     /** One object, so that it is hashed once. */
     private final Setting forAll;
+    /** The one for everybody, once it was set. */
+    private Optional<Setting.Set> copy = Optional.empty();
     private final ChangedCopies changed;
     private final Map<FlipEdge, Imposition> sheets;
 
@@ -191,7 +193,15 @@ final class PrintRun {
 
     /** The same as {@link Setting#set}, what the copies have in common being set once. */
     Setting.Set set(OfficePanel office, Setting setting) {
-        return changes(office) ? setting.set(press, trials) : setting.set(press, setter);
+        return setting == forAll ? setForAll() : changes(office) ? setting.set(press, trials) : setting.set(press, setter);
+    }
+
+    /** Once for what is to be said of it and for both ways of turning the sheet. */
+    private synchronized Setting.Set setForAll() {
+        if (copy.isEmpty()) {
+            copy = Optional.of(forAll.set(press, setter));
+        }
+        return copy.get();
     }
 
     /** What is to be said of an office's notes that have no room where they belong. */

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Properties;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import org.fieldfold.entry.Units;
 
 /** What guides and handbook say by themselves, in one language. */
@@ -21,6 +22,9 @@ public final class Phrases {
     /** Stands in for phrases of other languages that are listed as not translated yet. */
     private static final String BASE = "en";
     private static final String EXPAND = "expand.";
+
+    /** Those of languages that were asked for: they never change while the program runs. */
+    private static final Map<String, Properties> READ = new ConcurrentHashMap<>();
 
     private final String language;
     private final Properties words;
@@ -38,6 +42,10 @@ public final class Phrases {
      * @throws IllegalArgumentException for a language that Fieldfold has no phrases for
      */
     public static Phrases in(String language) {
+        return new Phrases(language, READ.computeIfAbsent(language, Phrases::read), Optional.empty());
+    }
+
+    private static Properties read(String language) {
         String name = "phrases." + language + ".properties";
         try (InputStream file = Phrases.class.getResourceAsStream(name)) {
             if (file == null) {
@@ -47,7 +55,7 @@ public final class Phrases {
             try (Reader reader = new InputStreamReader(file, StandardCharsets.UTF_8)) {
                 words.load(reader);
             }
-            return new Phrases(language, words, Optional.empty());
+            return words;
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }

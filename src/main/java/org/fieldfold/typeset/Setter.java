@@ -129,15 +129,17 @@ public final class Setter {
 
     private Stem grow(Manuscript written, List<Frame> frames) {
         double smallest = written.type().smallest();
-        Manuscript manuscript = SpareTables.kept(written, trial -> new Planner(trial, stick(trial, frames,
-                smallest)).inner(Seats.of(trial.sections(), frames), false, "", planned, trials).over());
+        SpareTables tables = new SpareTables(written);
+        Trials named = tables.naming(trials);
+        Manuscript manuscript = tables.kept(trial -> new Planner(trial, stick(trial, frames, smallest))
+                .inner(Seats.of(trial.sections(), frames), false, "", planned, named).over());
         Seats seats = Seats.of(manuscript.sections(), frames);
-        double size = start(manuscript, frames, seats);
+        double size = start(manuscript, frames, seats, named);
         String suspect = "";
         while (true) {
             Stick model = stick(manuscript, frames, size);
             boolean last = size <= smallest;
-            Planner.Attempt attempt = new Planner(manuscript, model).inner(seats, last, suspect, planned, trials);
+            Planner.Attempt attempt = new Planner(manuscript, model).inner(seats, last, suspect, planned, named);
             if (last || attempt.over().isEmpty()) {
                 return Stem.draw(manuscript, seats, model, attempt.spreads().get());
             }
@@ -147,7 +149,7 @@ public final class Setter {
     }
 
     /** Where to begin to look for the largest size that fits; over a wide range by whole points. */
-    private double start(Manuscript manuscript, List<Frame> frames, Seats seats) {
+    private double start(Manuscript manuscript, List<Frame> frames, Seats seats, Trials named) {
         double smallest = manuscript.type().smallest();
         double largest = Math.max(smallest, manuscript.type().largest());
         if (largest - smallest <= WIDE) {
@@ -157,7 +159,7 @@ public final class Setter {
         String suspect = "";
         while (size > smallest) {
             Planner.Attempt attempt = new Planner(manuscript, stick(manuscript, frames, size)).inner(seats,
-                    false, suspect, planned, trials);
+                    false, suspect, planned, named);
             if (attempt.over().isEmpty()) {
                 break;
             }

@@ -1,7 +1,10 @@
 package org.fieldfold.typeset;
 
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.fieldfold.manuscript.Block;
@@ -13,42 +16,78 @@ import org.fieldfold.manuscript.Section;
  * type, so that it stays wherever the smallest type has room for it; a section that is over gives its own up.
  */
 final class SpareTables {
-    private SpareTables() {}
+    private final Manuscript free;
+    /** By the section that may do without. */
+    private final Map<Section, Section> needing = new IdentityHashMap<>();
+    /** By the section that needs its tables. */
+    private final Map<Section, Section> freed = new IdentityHashMap<>();
+
+    /** @param free whose spare tables may all be left out */
+    SpareTables(Manuscript free) {
+        this.free = free;
+    }
 
     /**
      * The manuscript with the tables that have room made needed ones; the rest may still be left out.
      *
      * @param over id of a section that does not fit at the smallest size, or empty when all do
      */
-    static Manuscript kept(Manuscript manuscript, Function<Manuscript, Optional<String>> over) {
-        Manuscript kept = with(manuscript, section -> true);
-        while (!kept.equals(manuscript)) {
+    Manuscript kept(Function<Manuscript, Optional<String>> over) {
+        Manuscript kept = with(section -> true);
+        while (!kept.equals(free)) {
             Optional<String> full = over.apply(kept);
             if (full.isEmpty()) {
                 return kept;
             }
-            kept = released(kept, manuscript, full.get());
+            kept = released(kept, full.get());
         }
-        return manuscript;
+        return free;
+    }
+
+    /** Trials that know a section which needs its tables by the name of the one that may do without. */
+    Trials naming(Trials trials) {
+        return new Trials() {
+            @Override
+            public Optional<String> name(Section section) {
+                Section may = freed.get(section);
+                return may == null ? trials.name(section) : trials.name(may).map(name -> name + " with its tables");
+            }
+
+            @Override
+            public OptionalLong answer(Trial trial) {
+                return trials.answer(trial);
+            }
+
+            @Override
+            public void learn(Trial trial, long answer) {
+                trials.learn(trial, answer);
+            }
+        };
     }
 
     /** One section less: the full one, or the first that still keeps something. */
-    private static Manuscript released(Manuscript kept, Manuscript free, String full) {
-        List<String> keeping = kept.sections().stream().filter(section -> !free.sections().contains(section))
-                .map(Section::id).toList();
+    private Manuscript released(Manuscript kept, String full) {
+        List<String> keeping = kept.sections().stream().filter(freed::containsKey).map(Section::id).toList();
         String next = keeping.contains(full) ? full : keeping.get(0);
-        return with(free, section -> keeping.contains(section.id()) && !section.id().equals(next));
+        return with(section -> keeping.contains(section.id()) && !section.id().equals(next));
     }
 
-    private static Manuscript with(Manuscript manuscript, Predicate<Section> keeps) {
-        return manuscript.of(manuscript.sections().stream()
-                .map(section -> keeps.test(section) ? needing(section) : section).toList());
+    private Manuscript with(Predicate<Section> keeps) {
+        return free.of(free.sections().stream().map(section -> keeps.test(section) ? needing(section) : section)
+                .toList());
     }
 
-    /** The very same section where it has no spare tables: it is named and compared at less cost. */
-    private static Section needing(Section section) {
-        return section.blocks().stream().noneMatch(SpareTables::isSpare) ? section : new Section(section.id(), section.kind(), section.tab(), section.name(), section.blocks()
-                .stream().map(SpareTables::needed).toList(), section.origin());
+    /** The very same section where it has no spare tables. */
+    private Section needing(Section section) {
+        if (section.blocks().stream().noneMatch(SpareTables::isSpare)) {
+            return section;
+        }
+        return needing.computeIfAbsent(section, may -> {
+            Section needs = new Section(may.id(), may.kind(), may.tab(), may.name(), may.blocks().stream()
+                    .map(SpareTables::needed).toList(), may.origin());
+            freed.put(needs, may);
+            return needs;
+        });
     }
 
     private static boolean isSpare(Block block) {
