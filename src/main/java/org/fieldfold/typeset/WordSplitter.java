@@ -1,6 +1,7 @@
 package org.fieldfold.typeset;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.fieldfold.prose.Run;
@@ -38,17 +39,17 @@ final class WordSplitter {
     }
 
     private List<Word> split(List<Run> runs, Voice voice) {
-        List<Glyph> glyphs = bind(read(runs, voice));
+        List<Glyph> read = read(runs, voice);
+        String[] tokens = tokens(read);
+        List<Glyph> glyphs = bind(read, tokens);
         List<Word> words = new ArrayList<>();
         int start = 0;
         for (int i = 0; i < glyphs.size(); i++) {
             if (glyphs.get(i).code == ' ') {
-                String before = token(glyphs, i, -1);
-                String after = token(glyphs, i, 1);
-                double penalty = Bindings.attached(before, after) ? ATTACHED : 0;
+                double penalty = Bindings.attached(before(tokens, i), after(tokens, i)) ? ATTACHED : 0;
                 words.add(word(glyphs.subList(start, i), Optional.of(glyphs.get(i)), penalty));
                 start = i + 1;
-            } else if (opens(glyphs, i)) {
+            } else if (opens(glyphs, tokens, i)) {
                 words.add(word(glyphs.subList(start, i + 1), Optional.empty(), AFTER_MARK));
                 start = i + 1;
             }
@@ -92,38 +93,52 @@ final class WordSplitter {
         return glyph.code == ' ' || glyph.code == BOUND;
     }
 
-    private static List<Glyph> bind(List<Glyph> glyphs) {
+    private static List<Glyph> bind(List<Glyph> glyphs, String[] tokens) {
         List<Glyph> bound = new ArrayList<>(glyphs);
         for (int i = 0; i < glyphs.size(); i++) {
             Glyph glyph = glyphs.get(i);
-            if (glyph.code == ' ' && Bindings.bound(token(glyphs, i, -1), token(glyphs, i, 1))) {
+            if (glyph.code == ' ' && Bindings.bound(before(tokens, i), after(tokens, i))) {
                 bound.set(i, new Glyph(BOUND, glyph.face, glyph.run));
             }
         }
         return bound;
     }
 
-    /** The characters between {@code at} and the next space in the direction of {@code step}. */
-    private static String token(List<Glyph> glyphs, int at, int step) {
-        int end = at + step;
-        while (end >= 0 && end < glyphs.size() && !isSpace(glyphs.get(end))) {
-            end += step;
-        }
+    /** For each glyph the characters between the spaces around it; empty for a space, one more at the end. */
+    private static String[] tokens(List<Glyph> glyphs) {
+        String[] tokens = new String[glyphs.size() + 1];
         StringBuilder text = new StringBuilder();
-        for (int i = Math.min(at, end) + 1; i < Math.max(at, end); i++) {
-            text.appendCodePoint(glyphs.get(i).code);
+        int start = 0;
+        for (int i = 0; i <= glyphs.size(); i++) {
+            if (i == glyphs.size() || isSpace(glyphs.get(i))) {
+                Arrays.fill(tokens, start, i, text.toString());
+                tokens[i] = "";
+                text.setLength(0);
+                start = i + 1;
+            } else {
+                text.appendCodePoint(glyphs.get(i).code);
+            }
         }
-        return text.toString();
+        return tokens;
     }
 
-    private static boolean opens(List<Glyph> glyphs, int at) {
+    private static String before(String[] tokens, int space) {
+        return space == 0 ? "" : tokens[space - 1];
+    }
+
+    private static String after(String[] tokens, int space) {
+        return tokens[space + 1];
+    }
+
+    private static boolean opens(List<Glyph> glyphs, String[] tokens, int at) {
         if ("-–—/.@".indexOf(glyphs.get(at).code) < 0) {
             return false;
         }
-        String before = token(glyphs, at, -1);
-        String after = token(glyphs, at, 1);
-        return Bindings.opens(before + new String(Character.toChars(glyphs.get(at).code)) + after,
-                before.length());
+        int before = 0;
+        for (int i = at - 1; i >= 0 && !isSpace(glyphs.get(i)); i--) {
+            before += Character.charCount(glyphs.get(i).code);
+        }
+        return Bindings.opens(tokens[at], before);
     }
 
     private Word word(List<Glyph> glyphs, Optional<Glyph> space, double penalty) {
