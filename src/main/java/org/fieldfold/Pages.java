@@ -9,8 +9,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.fieldfold.calendar.Calendars;
 import org.fieldfold.check.PlainLanguage;
@@ -30,12 +33,10 @@ import org.fieldfold.handbook.ReadingPage;
 import org.fieldfold.handbook.ReviewPage;
 import org.fieldfold.handbook.ThresholdsPage;
 import org.fieldfold.handbook.WorklistPage;
-import org.fieldfold.kept.Kept;
 import org.fieldfold.manuscript.News;
 import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.output.OutputFolder;
 import org.fieldfold.output.Published;
-import org.fieldfold.prose.Ease;
 import org.fieldfold.report.FitReport;
 import org.fieldfold.report.FitRow;
 import org.fieldfold.report.Reading;
@@ -65,18 +66,20 @@ final class Pages {
             List<Finding> known, List<FitRow> fit, boolean proof, EarlierPages earlier,
             OutputFolder folder) {
         ContentBase base = tongues.base();
-        Kept kept = earlier.kept();
         Rereadings rereadings = earlier.rereadings(base, ledgers.before(base.edition().value().year()));
         Pages pages = new Pages(known);
         List<Finding> findings = pages.findings;
         List<Reading> reading = new ArrayList<>();
+        PageParts parts = new PageParts(earlier, tongues, folder);
         for (String language : tongues.languages()) {
             ContentBase said = tongues.in(language);
-            reading.add(PlainLanguage.of(said, language, counting(kept)));
+            reading.add(PlainLanguage.of(said, language, (record, judge) ->
+                    parts.texts("reading " + language + " " + record, language, judge)));
             Phrases phrases = Phrases.in(language);
             Calendars calendars = tongues.calendars(language);
-            pages.byPath.putAll(OfficeCalendars.in(said, calendars, phrases));
-            Handbook.write(said, phrases, earlier.book(tongues, phrases, News.of(changes), proof), kept,
+            said.guides().keySet().forEach(guide -> parts.files("calendars " + language + " " + guide, "", language,
+                    read -> OfficeCalendars.of(guide, read, calendars.of(read), phrases)));
+            Handbook.write(said, phrases, earlier.book(tongues, phrases, News.of(changes), proof), earlier.kept(),
                     (path, madeOf, make) -> pages.handbook(path, madeOf, make, base, folder));
         }
         Collections.sort(findings);
@@ -85,23 +88,21 @@ final class Pages {
         pages.byPath.put("review/changes.html", ChangesPage.write(base.edition().value(), changes, proof));
         pages.byPath.put("review/worklist.html", WorklistPage.write(base.edition().value(),
                 Worklist.of(base, findings, rereadings), proof));
-        pages.byPath.put("review/thresholds.html", ThresholdsPage.write(base, proof));
-        pages.byPath.put("review/numbers.html", NumbersPage.write(base, proof));
         pages.byPath.put("review/reading.html", ReadingPage.write(base.edition().value(), reading, proof));
-        pages.byPath.put("review/figures.html", FiguresPage.write(base, proof));
-        pages.byPath.put("review/weeks.html", CalendarReviewPage.write(base, tongues.calendars(), proof));
-        pages.byPath.put("data/entries.json", OpenData.of(base).getBytes(StandardCharsets.UTF_8));
-        pages.byPath.put("data/schema.json", kept.bytes(kept.key("schema"),
-                () -> ContentSchema.ofBase().getBytes(StandardCharsets.UTF_8)));
+        ofBase(tongues, proof).forEach((path, make) -> parts.files(path, proof ? "proof" : "",
+                tongues.languages().get(0), read -> Map.of(path, make.apply(read))));
+        parts.leave();
         return pages;
     }
 
-    private record Eases(List<Ease> each) {
-    }
-
-    private static PlainLanguage.Counting counting(Kept kept) {
-        return (texts, language, count) -> kept.value(kept.key("ease", language, texts), Eases.class,
-                () -> new Eases(count.get())).each();
+    /** The files that are made of the base as it was written, and of nothing else. */
+    private static SortedMap<String, Function<ContentBase, byte[]>> ofBase(Tongues tongues, boolean proof) {
+        return new TreeMap<>(Map.of("review/thresholds.html", read -> ThresholdsPage.write(read, proof),
+                "review/numbers.html", read -> NumbersPage.write(read, proof),
+                "review/figures.html", read -> FiguresPage.write(read, proof),
+                "review/weeks.html", read -> CalendarReviewPage.write(read, tongues.calendars().after(read), proof),
+                "data/entries.json", read -> OpenData.of(read).getBytes(StandardCharsets.UTF_8),
+                "data/schema.json", read -> ContentSchema.ofBase().getBytes(StandardCharsets.UTF_8)));
     }
 
     /** Prints guides while pages are written; whatever fails, nobody writes any more when this is left. */

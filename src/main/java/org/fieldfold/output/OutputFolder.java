@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.locks.ReadWriteLock;
 import java.util.concurrent.locks.ReentrantReadWriteLock;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.fieldfold.report.Checksums;
@@ -153,7 +154,7 @@ public final class OutputFolder implements AutoCloseable {
      * @return whether it was added; otherwise it has to be written
      */
     public boolean keep(String path, String madeOf) {
-        if (standing(path, madeOf).isEmpty()) {
+        if (standing(path, isMadeOf(madeOf)).isEmpty()) {
             return false;
         }
         synchronized (files) {
@@ -162,10 +163,23 @@ public final class OutputFolder implements AutoCloseable {
         return true;
     }
 
-    /** Adds a file of the last build, if it was made of the same and still is what was written then. */
-    private Optional<Published> standing(String path, String madeOf) {
-        Optional<Published> before = Optional.ofNullable(last.get(path)).filter(file -> file.madeOf()
-                .equals(Optional.of(madeOf)) && file.in(target).isPresent() && linked(path));
+    /**
+     * Adds a file of the last build, when it has the bytes of this hash and still is what was written then.
+     *
+     * @return whether it was added; otherwise it has to be written
+     */
+    public boolean stays(String path, String sha256) {
+        return standing(path, before -> before.sha256().equals(sha256)).isPresent();
+    }
+
+    private static Predicate<Published> isMadeOf(String madeOf) {
+        return before -> before.madeOf().equals(Optional.of(madeOf));
+    }
+
+    /** Adds a file of the last build, if it is wanted and still is what was written then. */
+    private Optional<Published> standing(String path, Predicate<Published> isWanted) {
+        Optional<Published> before = Optional.ofNullable(last.get(path)).filter(isWanted)
+                .filter(file -> file.in(target).isPresent() && linked(path));
         before.ifPresent(this::add);
         return before;
     }
@@ -177,7 +191,7 @@ public final class OutputFolder implements AutoCloseable {
      * @param make makes it, if it has to be written
      */
     public Published put(String path, Optional<String> madeOf, Supplier<byte[]> make) throws IOException {
-        Optional<Published> standing = madeOf.flatMap(of -> standing(path, of));
+        Optional<Published> standing = madeOf.flatMap(of -> standing(path, isMadeOf(of)));
         return standing.isPresent() ? standing.get() : written(path, make.get(), madeOf);
     }
 
