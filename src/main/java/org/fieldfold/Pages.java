@@ -137,7 +137,7 @@ final class Pages {
 
     /** @param size in bytes */
     static Optional<Finding> tooLarge(ContentBase base, String path, int size) {
-        return !path.matches("handbook[.][a-z]+[.]html") || size <= LARGEST_FILE ? Optional.empty()
+        return size <= LARGEST_FILE || !path.matches("handbook[.][a-z]+[.]html") ? Optional.empty()
                 : Optional.of(Finding.warning(base.edition().at("handbook"), "handbook-too-large", "expected " + path
                         + " of at most " + LARGEST_FILE / 1_000_000 + " MB, found " + (size + 999_999) / 1_000_000
                         + " MB: few telephones open it well, and most mail does not carry it",

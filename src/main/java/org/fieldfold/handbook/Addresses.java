@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.fieldfold.manuscript.Book;
 import org.fieldfold.manuscript.Leaf;
 import org.fieldfold.manuscript.Page;
@@ -14,6 +15,9 @@ import org.fieldfold.manuscript.Page;
  * Gives each page of a book a short name that is safe in a file name and in an address, and finds it again.
  */
 final class Addresses {
+    private static final Pattern UNSAFE = Pattern.compile("[^a-z0-9]+");
+    private static final Pattern ENDS = Pattern.compile("^-|-$");
+
     private final Map<Leaf, String> byPage = new IdentityHashMap<>();
     private final Map<String, Leaf> byId = new LinkedHashMap<>();
 
@@ -32,8 +36,8 @@ final class Addresses {
 
     /** {@code crop:sweet-corn} becomes {@code crop-sweet-corn}, {@code at:look} becomes {@code look}. */
     private static String plain(String id) {
-        String name = (id.startsWith("at:") ? id.substring(3) : id).replaceAll("[^a-z0-9]+", "-")
-                .replaceAll("^-|-$", "");
+        String name = ENDS.matcher(UNSAFE.matcher(id.startsWith("at:") ? id.substring(3) : id).replaceAll("-"))
+                .replaceAll("");
         return name.isEmpty() ? "page" : name;
     }
 

@@ -1,5 +1,6 @@
 package org.fieldfold.handbook;
 
+import java.util.Map;
 import java.util.Optional;
 import org.fieldfold.entry.ContentBase;
 
@@ -25,24 +26,24 @@ final class BookScript {
     /**
      * In one form.
      *
-     * @param facts as JSON, all but the index, which comes last
+     * @param facts what it has of its own
      */
-    record Of(String facts, Optional<String> madeOf) {
+    record Of(Map<String, Object> facts, Optional<String> madeOf) {
     }
 
-    /** All that the script of a form is made of; the drawings that it shows count as shown from then on. */
+    /** What the script of a form is made of; the drawings that it shows count as shown from then on. */
     Of in(Form form) {
-        String own = facts.of(search.listed(form), new KeyFacts(base, binding.phrases(), form),
+        Map<String, Object> own = facts.own(search.listed(form), new KeyFacts(base, binding.phrases(), form),
                 form instanceof OneFile);
-        return new Of(own, common.flatMap(all -> binding.hash("script", all, own)));
+        return new Of(own, common.flatMap(all -> binding.hash("script", all, Json.of(own))));
     }
 
     /** The script itself. */
     String text(Of form) {
         if (index.isEmpty()) {
-            index = Optional.of(Json.of(search.index(sought, binding.kept())));
+            index = Optional.of(search.index(sought, binding.kept()));
         }
-        return Script.of(form.facts().substring(0, form.facts().length() - 1) + ",\"index\":" + index.get() + "}");
+        return Script.of(facts.all(form.facts(), index.get()));
     }
 
     /** Says that the words of all pages are in use. */

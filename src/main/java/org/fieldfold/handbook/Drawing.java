@@ -19,7 +19,8 @@ record Drawing(String name, String file, int width, int height, Figure figure) {
             + "(\\d{1,6})(?:\\.\\d+)?[\\s,]+(\\d{1,6})(?:\\.\\d+)?\\s*[\"']");
 
     static Drawing of(String name, String file, Figure figure) {
-        Matcher box = VIEW_BOX.matcher(figure.drawn() ? text(figure) : "");
+        // whatever the other signs are, these are one byte each
+        Matcher box = VIEW_BOX.matcher(figure.drawn() ? new String(figure.bytes(), StandardCharsets.ISO_8859_1) : "");
         boolean known = box.find();
         int width = known ? Math.max(1, Integer.parseInt(box.group(1))) : 4;
         int height = known ? Math.max(1, Integer.parseInt(box.group(2))) : 3;

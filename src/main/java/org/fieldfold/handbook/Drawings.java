@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Figure;
 import org.fieldfold.entry.Placed;
@@ -20,6 +21,8 @@ import org.fieldfold.kept.Key;
 final class Drawings {
     private static final List<String> KINDS = List.of("style", "epub");
     private static final int HALF = 32;
+    private static final Pattern NO_LETTERS = Pattern.compile("[^a-z]");
+    private static final Pattern UNSAFE = Pattern.compile("[^a-z0-9]+");
 
     private final Map<String, Drawing> byId;
     private final Map<String, Optional<Key>> kinds = new HashMap<>();
@@ -30,9 +33,9 @@ final class Drawings {
         Set<String> files = new HashSet<>();
         for (Placed<Figure> placed : base.figures().values()) {
             Figure figure = placed.value();
-            String ending = figure.file().substring(figure.file().lastIndexOf('.') + 1)
-                    .replaceAll("[^a-z]", "");
-            String plain = figure.id().replaceAll("[^a-z0-9]+", "-");
+            String ending = NO_LETTERS.matcher(figure.file().substring(figure.file().lastIndexOf('.') + 1))
+                    .replaceAll("");
+            String plain = UNSAFE.matcher(figure.id()).replaceAll("-");
             String file = plain + "." + ending;
             for (int i = 2; !files.add(file); i++) {
                 file = plain + "-" + i + "." + ending;

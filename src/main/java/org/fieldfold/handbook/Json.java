@@ -54,19 +54,27 @@ final class Json {
 
     private static void text(StringBuilder out, String text) {
         out.append('"');
+        int from = 0;
         for (int i = 0; i < text.length(); i++) {
             char sign = text.charAt(i);
+            if (isPlain(sign)) {
+                continue;
+            }
+            out.append(text, from, i);
+            from = i + 1;
             if (sign == '"' || sign == '\\') {
                 out.append('\\').append(sign);
-            } else if (sign < 0x20 || "<>&\u2028\u2029\u007F".indexOf(sign) >= 0 || sign > 0x7F && sign < 0xA0
-                    || Character.isSurrogate(sign) || sign >= 0xFFFE) {
+            } else {
                 out.append("\\u").append(Character.forDigit(sign >> 12, 16))
                         .append(Character.forDigit(sign >> 8 & 15, 16))
                         .append(Character.forDigit(sign >> 4 & 15, 16)).append(Character.forDigit(sign & 15, 16));
-            } else {
-                out.append(sign);
             }
         }
-        out.append('"');
+        out.append(text, from, text.length()).append('"');
+    }
+
+    private static boolean isPlain(char sign) {
+        return sign < 0x7F ? sign >= 0x20 && sign != '"' && sign != '\\' && sign != '<' && sign != '>' && sign != '&'
+                : sign >= 0xA0 && sign != '\u2028' && sign != '\u2029' && !Character.isSurrogate(sign) && sign < 0xFFFE;
     }
 }

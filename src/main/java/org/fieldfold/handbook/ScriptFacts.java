@@ -17,33 +17,36 @@ import org.fieldfold.scouting.degreeday.HeatModel;
 
 /** What the script needs to know: words, dates, and every number. Most of it is the same in all forms. */
 final class ScriptFacts {
+    private static final List<String> ORDER = List.of("prefix", "oneFile", "year", "edition", "until", "untilWords",
+            "offices", "counts", "seen", "names", "words", "months", "models", "bodies", "materials", "pages");
+
     private final ContentBase base;
     private final Phrases phrases;
-    private final Map<String, Object> common = new LinkedHashMap<>();
+    private final Map<String, Json.Written> common = new LinkedHashMap<>();
 
     ScriptFacts(ContentBase base, Phrases phrases) {
         this.base = base;
         this.phrases = phrases;
+        common.put("offices", Json.Written.of(offices()));
+        common.put("counts", Json.Written.of(new CountFacts(base, phrases).all()));
         common.put("words", Json.Written.of(words()));
         common.put("months", Json.Written.of(months()));
         common.put("models", Json.Written.of(models()));
         common.put("bodies", Json.Written.of(bodies()));
         common.put("materials", Json.Written.of(materials()));
-        common.put("offices", Json.Written.of(offices()));
-        common.put("counts", Json.Written.of(new CountFacts(base, phrases).all()));
     }
 
     /** What all forms have in common. */
-    String common() {
-        return Json.of(common);
+    List<String> common() {
+        return common.values().stream().map(Json.Written::json).toList();
     }
 
     /**
-     * All that is asked for in one form but the index, as JSON.
+     * What a form has of its own.
      *
      * @param pages address, name and kind of each, as in the index
      */
-    String of(List<List<String>> pages, KeyFacts key, boolean oneFile) {
+    Map<String, Object> own(List<List<String>> pages, KeyFacts key, boolean oneFile) {
         Edition edition = base.edition().value();
         Map<String, Object> facts = new LinkedHashMap<>();
         facts.put("prefix", "fieldfold." + edition.year() + "." + phrases.language() + ".");
@@ -53,14 +56,19 @@ final class ScriptFacts {
                 phrases.date(edition.validUntil())));
         facts.put("until", edition.validUntil().toString());
         facts.put("untilWords", phrases.date(edition.validUntil()));
-        facts.put("offices", common.get("offices"));
-        facts.put("counts", common.get("counts"));
-        facts.put("seen", key.entries());
-        facts.put("names", key.names());
-        for (String name : List.of("words", "months", "models", "bodies", "materials")) {
-            facts.put(name, common.get(name));
+        facts.put("seen", Json.Written.of(key.entries()));
+        facts.put("names", Json.Written.of(key.names()));
+        facts.put("pages", Json.Written.of(pages));
+        return facts;
+    }
+
+    /** All of it, as JSON. */
+    String all(Map<String, Object> own, String index) {
+        Map<String, Object> facts = new LinkedHashMap<>();
+        for (String name : ORDER) {
+            facts.put(name, own.containsKey(name) ? own.get(name) : common.get(name));
         }
-        facts.put("pages", pages);
+        facts.put("index", index);
         return Json.of(facts);
     }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fieldfold.entry.ContentBase;
@@ -22,6 +23,8 @@ import org.fieldfold.manuscript.Phrases;
 final class SearchPages {
     /** What is made of a page for it. */
     static final String WORDS = "words";
+
+    private static final Pattern AUTHOR = Pattern.compile("\\(?\\p{Lu}[^()]*\\d{4}\\)?");
 
     private final ContentBase base;
     private final Phrases phrases;
@@ -52,7 +55,7 @@ final class SearchPages {
     private String names(Leaf leaf) {
         Optional<Names> names = Optional.ofNullable(base.pests().get(leaf.id())).map(pest -> pest.value().names())
                 .or(() -> Optional.ofNullable(base.enemies().get(leaf.id())).map(enemy -> enemy.value().names()));
-        return leaf.name() + " " + names.map(all -> all.scientific().replaceAll("\\(?\\p{Lu}[^()]*\\d{4}\\)?", "")
+        return leaf.name() + " " + names.map(all -> AUTHOR.matcher(all.scientific()).replaceAll("")
                 + " " + all.scientific() + " " + all.family() + " " + all.kind() + " "
                 + String.join(" ", all.local())).orElse("");
     }

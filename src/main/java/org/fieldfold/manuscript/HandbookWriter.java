@@ -66,18 +66,33 @@ public final class HandbookWriter {
          */
         List<Leaf> pages(String name, String of, Writing writing);
 
+        /** The same of pages for which no more need be known of pests than {@link Seasons} tell. */
+        List<Leaf> calendars(String name, Writing writing);
+
         /** A page that is made of more than can be told. */
         Leaf page(Page page);
 
-        /** @param name that neither pages nor another file of the book have */
+        /**
+         * A file for which no more need be known of pests than {@link Seasons} tell.
+         *
+         * @param name that neither pages nor another file of the book have
+         */
         Optional<Enclosure> file(String name, Filing filing);
     }
 
     /** Where everything is written. */
     private final class Clean implements Desk {
+        private final ContentBase seasons = Seasons.in(base, Seasons.of(base));
+
         @Override
         public List<Leaf> pages(String name, String of, Writing writing) {
             return writing.pages(register, calendars).stream().map(this::page).toList();
+        }
+
+        @Override
+        public List<Leaf> calendars(String name, Writing writing) {
+            return writing.pages(new Register(seasons, phrases), calendars.of(seasons)).stream().map(this::page)
+                    .toList();
         }
 
         @Override
@@ -87,7 +102,7 @@ public final class HandbookWriter {
 
         @Override
         public Optional<Enclosure> file(String name, Filing filing) {
-            return filing.file(base, calendars);
+            return filing.file(seasons, calendars.of(seasons));
         }
     }
 
@@ -133,7 +148,7 @@ public final class HandbookWriter {
         pages.addAll(reference(desk, "materials", ReferencePages::materials));
         pages.addAll(reference(desk, "cautions", ReferencePages::cautions));
         pages.addAll(reference(desk, "sources", ReferencePages::sources));
-        pages.addAll(desk.pages("weeks", "", (known, dates) -> new WeeksPages(known, dates).pages()));
+        pages.addAll(desk.calendars("weeks", (known, dates) -> new WeeksPages(known, dates).pages()));
         pages.addAll(desk.pages("office", "", (known, dates) -> List.of(new OfficePage(known).page())));
         base.unread().entrySet().forEach(file -> pages.add(desk.page(unread(file))));
         return pages;

@@ -3,11 +3,14 @@ package org.fieldfold.manuscript;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.fieldfold.calendar.Calendars;
 import org.fieldfold.entry.ContentBase;
+import org.fieldfold.entry.PestEntry;
+import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.Units;
 import org.fieldfold.trace.KeptResults;
 import org.fieldfold.trace.TranslatedTexts;
@@ -79,39 +82,82 @@ public final class KeptPages {
 
     private Book write(ContentBase base, KeptResults<KnownUnit>.Round round, Phrases said, News news,
             Calendars dates, boolean proof) {
-        Phrases phrases = said.with(Optional.of(Units.BOTH));
-        Register register = new Register(base, phrases);
-        String region = dates.named().toString();
-        Book book = new HandbookWriter(base, said, news, dates).write(proof, new HandbookWriter.Desk() {
-            @Override
-            public List<Leaf> pages(String name, String of, HandbookWriter.Writing writing) {
-                KnownUnit unit = round.take(name, of + region, read -> KnownUnit.of(writing.pages(
-                        new Register(read, phrases), dates.of(read)).stream().map(page -> new KnownUnit.KnownPage(
-                        page.head(), hash.apply(page), Optional.of(page))).toList()));
-                Supplier<List<Page>> again = new Once(() -> writing.pages(register, dates));
-                return IntStream.range(0, unit.pages().size()).mapToObj(i -> leaf(unit.pages().get(i),
-                        () -> again.get().get(i))).toList();
-            }
-
-            @Override
-            public Leaf page(Page page) {
-                return Leaf.of(page, hash.apply(page));
-            }
-
-            @Override
-            public Optional<Enclosure> file(String name, HandbookWriter.Filing filing) {
-                if (!withFiles) {
-                    return Optional.empty();
-                }
-                return round.take(name, region, read -> KnownUnit.of(filing.file(read, dates.of(read)).map(file ->
-                        new KnownUnit.KnownFile(file.name(), hash.apply(file.text().get()))))).file()
-                        .map(file -> new Enclosure(file.name(), file.hash(), () -> filing.file(base, dates)
-                                .orElseThrow().text().get()));
-            }
-        });
+        Book book = new HandbookWriter(base, said, news, dates).write(proof, new Desk(base, round,
+                said.with(Optional.of(Units.BOTH)), dates));
         isAsWritten = round.isAsBefore();
         round.end();
         return book;
+    }
+
+    /** Where pages are written, or taken as they are known. */
+    private final class Desk implements HandbookWriter.Desk {
+        private final ContentBase base;
+        private final KeptResults<KnownUnit>.Round round;
+        private final Phrases phrases;
+        private final Calendars dates;
+        private final Register register;
+        /** Whose offices nobody notes that they are read. */
+        private final String region;
+        private final SortedMap<String, Placed<PestEntry>> seasons;
+        private final Optional<String> season;
+
+        Desk(ContentBase base, KeptResults<KnownUnit>.Round round, Phrases phrases, Calendars dates) {
+            this.base = base;
+            this.round = round;
+            this.phrases = phrases;
+            this.dates = dates;
+            this.register = new Register(base, phrases);
+            this.region = dates.named().toString();
+            this.seasons = Seasons.of(base);
+            this.season = hash.apply(seasons.values().stream().map(Placed::value).toList());
+        }
+
+        @Override
+        public List<Leaf> pages(String name, String of, HandbookWriter.Writing writing) {
+            return pages(name, of + region, read -> writing.pages(new Register(read, phrases), dates.of(read)),
+                    () -> writing.pages(register, dates));
+        }
+
+        @Override
+        public List<Leaf> calendars(String name, HandbookWriter.Writing writing) {
+            Function<ContentBase, List<Page>> write = read -> writing.pages(new Register(read, phrases), dates.of(read));
+            return pages(name, region + season.orElse(""), read -> write.apply(seasons(read)),
+                    () -> write.apply(seasons(base)));
+        }
+
+        private List<Leaf> pages(String name, String of, Function<ContentBase, List<Page>> write,
+                Supplier<List<Page>> again) {
+            KnownUnit unit = round.take(name, of, read -> KnownUnit.of(write.apply(read).stream().map(page ->
+                    new KnownUnit.KnownPage(page.head(), hash.apply(page), Optional.of(page))).toList()));
+            Supplier<List<Page>> once = new Once(again);
+            return IntStream.range(0, unit.pages().size()).mapToObj(i -> leaf(unit.pages().get(i),
+                    () -> once.get().get(i))).toList();
+        }
+
+        /** Where their hash is known, it stands for the pests, and nobody notes that they are read. */
+        private ContentBase seasons(ContentBase read) {
+            return Seasons.in(read, season.isPresent() ? seasons : Seasons.of(read));
+        }
+
+        @Override
+        public Leaf page(Page page) {
+            return Leaf.of(page, hash.apply(page));
+        }
+
+        @Override
+        public Optional<Enclosure> file(String name, HandbookWriter.Filing filing) {
+            if (!withFiles) {
+                return Optional.empty();
+            }
+            return round.take(name, region + season.orElse(""), read -> KnownUnit.of(file(read, filing).map(file ->
+                    new KnownUnit.KnownFile(file.name(), hash.apply(file.text().get()))))).file().map(known ->
+                    new Enclosure(known.name(), known.hash(), () -> file(base, filing).orElseThrow().text().get()));
+        }
+
+        private Optional<Enclosure> file(ContentBase read, HandbookWriter.Filing filing) {
+            ContentBase seasons = seasons(read);
+            return filing.file(seasons, dates.of(seasons));
+        }
     }
 
     private static Leaf leaf(KnownUnit.KnownPage known, Supplier<Page> again) {
