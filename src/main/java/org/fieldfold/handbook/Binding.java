@@ -18,26 +18,29 @@ import org.fieldfold.manuscript.Phrases;
 final class Binding {
     private final Book book;
     private final Phrases phrases;
-    private final List<Phrases> others;
+    private final List<String> languages;
     private final Addresses addresses;
     private final Drawings drawings;
     private final Kept kept;
     private final Optional<String> answers;
     private final Map<Leaf, Optional<String>> leaves = new IdentityHashMap<>();
     private final Optional<String> whole;
+    /** The phrases of the other languages, once a page is written. */
+    private List<Phrases> others = List.of();
 
-    /** @param others the phrases of the other languages in which there is a handbook */
-    Binding(Book book, Phrases phrases, List<Phrases> others, Drawings drawings, Kept kept) {
+    /** @param languages all in which the edition is written; those that Fieldfold speaks have a handbook */
+    Binding(Book book, Phrases phrases, List<String> languages, Drawings drawings, Kept kept) {
         this.book = book;
         this.phrases = phrases;
-        this.others = List.copyOf(others);
+        this.languages = languages.stream().filter(language -> !language.equals(book.language()))
+                .filter(Phrases::speaks).toList();
         this.addresses = new Addresses(book);
         this.drawings = drawings;
         this.kept = kept;
         this.answers = kept.isKeeping() ? hash("answers", places(), drawings.named()) : Optional.empty();
         Optional<String> common = hash("common", book.title(), book.year(), book.edition(), book.proof(), book.foot(),
                 book.language(), book.publisher(), phrases.language(), phrases.units(),
-                this.others.stream().map(Phrases::language).toList());
+                this.languages);
         book.leaves().forEach(leaf -> leaves.put(leaf, kept.isKeeping() ? hash(leaf, common) : Optional.empty()));
         this.whole = kept.isKeeping() ? ofAll() : Optional.empty();
     }
@@ -65,6 +68,9 @@ final class Binding {
 
     /** @param form for which the bound book's pages are written, or one that stands for it */
     PageMarkup markup(Form form) {
+        if (form.scripted() && others.isEmpty()) {
+            others = languages.stream().map(Phrases::in).toList();
+        }
         return new PageMarkup(book, form, addresses, phrases, form.scripted() ? others : List.of());
     }
 

@@ -41,9 +41,8 @@ final class BookFolder {
     void write(String offered) {
         binding.book().leaves().forEach(leaf -> page(leaf, leaf.kind() == Page.Kind.START ? offered : ""));
         to.put(SHEET, binding.hash(SHEET), () -> utf8(Sheet.read(SHEET) + Sheet.read("tools.css")));
-        BookScript.Of facts = script.in(form);
-        to.put(SCRIPT, facts.madeOf(), () -> utf8(script.text(facts)));
-        figures(facts, offered);
+        to.put(SCRIPT, script.madeOf(), () -> utf8(script.text(form)));
+        figures(offered);
     }
 
     private void page(Leaf leaf, String offered) {
@@ -86,9 +85,10 @@ final class BookFolder {
     }
 
     /** The drawings that pages and script show; what an unread page shows may be known of the whole. */
-    private void figures(BookScript.Of facts, String offered) {
+    private void figures(String offered) {
         Kept kept = binding.kept();
-        Shown shown = kept.value(facts.madeOf().flatMap(all -> kept.key("shown", all)), Shown.class, () -> {
+        Shown shown = kept.value(script.madeOf().flatMap(all -> kept.key("shown", all)), Shown.class, () -> {
+            script.show(form);
             List.copyOf(unread).forEach(leaf -> written(leaf, leaf.kind() == Page.Kind.START ? offered : ""));
             return new Shown(drawings.shown().stream().map(drawing -> drawing.figure().id()).toList());
         });

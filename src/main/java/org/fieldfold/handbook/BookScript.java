@@ -11,7 +11,7 @@ final class BookScript {
     private final ScriptFacts facts;
     private final SearchPages search;
     private final KeptPages sought;
-    private final Optional<String> common;
+    private final Optional<String> madeOf;
     private Optional<String> index = Optional.empty();
 
     BookScript(ContentBase base, Binding binding) {
@@ -19,31 +19,35 @@ final class BookScript {
         this.binding = binding;
         this.facts = new ScriptFacts(base, binding.phrases());
         this.search = new SearchPages(base, binding.phrases(), binding.book());
-        this.sought = new KeptPages(binding, Folder.ofPages(binding.addresses(), binding.drawings()));
-        this.common = binding.whole().flatMap(whole -> binding.hash(whole, facts.common(), search.sought()));
+        Folder form = Folder.ofPages(binding.addresses(), binding.drawings());
+        this.sought = new KeptPages(binding, form);
+        this.madeOf = binding.whole().flatMap(whole -> binding.hash("script", whole, facts.common(), search.sought(),
+                Json.of(own(form))));
     }
 
     /**
-     * In one form.
-     *
-     * @param facts what it has of its own
+     * A hash of all that the script is made of in any form: where pages and drawings are in the others follows from
+     * where they are in one.
      */
-    record Of(Map<String, Object> facts, Optional<String> madeOf) {
+    Optional<String> madeOf() {
+        return madeOf;
     }
 
-    /** What the script of a form is made of; the drawings that it shows count as shown from then on. */
-    Of in(Form form) {
-        Map<String, Object> own = facts.own(search.listed(form), new KeyFacts(base, binding.phrases(), form),
-                form instanceof OneFile);
-        return new Of(own, common.flatMap(all -> binding.hash("script", all, Json.of(own))));
-    }
-
-    /** The script itself. */
-    String text(Of form) {
+    /** The script itself; the drawings that it shows count as shown in that form from then on. */
+    String text(Form form) {
         if (index.isEmpty()) {
             index = Optional.of(search.index(sought, binding.kept()));
         }
-        return Script.of(facts.all(form.facts(), index.get()));
+        return Script.of(facts.all(own(form), index.get()));
+    }
+
+    /** Has a form know which drawings the script shows there. */
+    void show(Form form) {
+        own(form);
+    }
+
+    private Map<String, Object> own(Form form) {
+        return facts.own(search.listed(form), new KeyFacts(base, binding.phrases(), form), form instanceof OneFile);
     }
 
     /** Says that the words of all pages are in use. */

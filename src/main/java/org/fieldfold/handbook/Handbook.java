@@ -30,10 +30,7 @@ public final class Handbook {
         this.book = book;
         this.phrases = phrases;
         this.to = to;
-        List<Phrases> others = base.edition().value().languages().stream()
-                .filter(language -> !language.equals(book.language())).filter(Phrases::speaks).map(Phrases::in)
-                .toList();
-        this.binding = new Binding(book, phrases, others, new Drawings(base), kept);
+        this.binding = new Binding(book, phrases, base.edition().value().languages(), new Drawings(base), kept);
         this.script = new BookScript(base, binding);
     }
 

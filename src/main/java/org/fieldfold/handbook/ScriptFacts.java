@@ -29,14 +29,12 @@ final class ScriptFacts {
         this.phrases = phrases;
         common.put("offices", Json.Written.of(offices()));
         common.put("counts", Json.Written.of(new CountFacts(base, phrases).all()));
-        common.put("words", Json.Written.of(words()));
-        common.put("months", Json.Written.of(months()));
         common.put("models", Json.Written.of(models()));
         common.put("bodies", Json.Written.of(bodies()));
         common.put("materials", Json.Written.of(materials()));
     }
 
-    /** What all forms have in common. */
+    /** What all forms have in common, but for words and months, which are the program's own. */
     List<String> common() {
         return common.values().stream().map(Json.Written::json).toList();
     }
@@ -68,6 +66,8 @@ final class ScriptFacts {
         for (String name : ORDER) {
             facts.put(name, own.containsKey(name) ? own.get(name) : common.get(name));
         }
+        facts.put("words", words());
+        facts.put("months", months());
         facts.put("index", index);
         return Json.of(facts);
     }

@@ -65,8 +65,7 @@ public final class SinglePages {
             return Optional.of(utf8(Sheet.read(SHEET) + Sheet.read("tools.css")));
         }
         if (file.equals(SCRIPT)) {
-            BookScript script = new BookScript(base, binding);
-            return Optional.of(utf8(script.text(script.in(form))));
+            return Optional.of(utf8(new BookScript(base, binding).text(form)));
         }
         return page(file).map(this::write).or(() -> figure(file));
     }

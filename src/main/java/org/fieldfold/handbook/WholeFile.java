@@ -19,7 +19,6 @@ final class WholeFile {
     private final OneFile form;
     private final KeptPages pages;
     private final BookScript script;
-    private final BookScript.Of facts;
 
     WholeFile(Binding binding, String title, BookScript script) {
         this.binding = binding;
@@ -27,19 +26,19 @@ final class WholeFile {
         this.form = new OneFile(binding.addresses(), binding.drawings());
         this.pages = new KeptPages(binding, form);
         this.script = script;
-        this.facts = script.in(form);
     }
 
     /** A hash of all that it is made of. */
     Optional<String> madeOf() {
-        return facts.madeOf().flatMap(all -> binding.hash("one file", all, binding.drawings().bytes()));
+        return script.madeOf().flatMap(all -> binding.hash("one file", all, binding.drawings().bytes()));
     }
 
     byte[] bytes() {
-        // the pages first: what they show has its rules in the style
+        // the pages and the script first: what they show has its rules in the style
         List<byte[]> written = binding.book().leaves().stream().map(this::page).toList();
         Kept kept = binding.kept();
-        Embedded code = Embedded.script(List.of(utf8(script.text(facts))), kept, facts.madeOf());
+        Embedded code = Embedded.script(List.of(utf8(script.text(form))), kept,
+                script.madeOf().flatMap(all -> binding.hash("one file", all)));
         String around = around();
         int at = around.indexOf(PLACE);
         Frame frame = new Frame(binding.book().language(), kept);

@@ -109,7 +109,22 @@ public final class KeptPages {
             this.register = new Register(base, phrases);
             this.region = dates.named().toString();
             this.seasons = Seasons.of(base);
-            this.season = hash.apply(seasons.values().stream().map(Placed::value).toList());
+            this.season = season();
+        }
+
+        /** The hash of what all pests tell of their year, in their order; empty where hashes are not known. */
+        private Optional<String> season() {
+            StringBuilder all = new StringBuilder();
+            for (String id : seasons.keySet()) {
+                Optional<String> one = round.take("season/" + id, "", read -> KnownUnit.of(Optional.of(
+                        new KnownUnit.KnownFile(id, hash.apply(Seasons.of(read.pests().get(id)).value()))))).file()
+                        .flatMap(KnownUnit.KnownFile::hash);
+                if (one.isEmpty()) {
+                    return one;
+                }
+                all.append(id).append(' ').append(one.get()).append('\n');
+            }
+            return hash.apply(all.toString());
         }
 
         @Override

@@ -20,16 +20,16 @@ final class Seasons {
 
     static SortedMap<String, Placed<PestEntry>> of(ContentBase base) {
         SortedMap<String, Placed<PestEntry>> seasons = new TreeMap<>(base.pests().comparator());
-        base.pests().forEach((id, pest) -> seasons.put(id, new Placed<>(season(pest.value()),
-                new Spans(pest.spans().file(), Map.of()))));
+        base.pests().forEach((id, pest) -> seasons.put(id, of(pest)));
         return seasons;
     }
 
-    private static PestEntry season(PestEntry pest) {
-        return new PestEntry(pest.id(), pest.names(), pest.crops(), List.of(), List.of(), List.of(), List.of(),
+    static Placed<PestEntry> of(Placed<PestEntry> placed) {
+        PestEntry pest = placed.value();
+        return new Placed<>(new PestEntry(pest.id(), pest.names(), pest.crops(), List.of(), List.of(), List.of(), List.of(),
                 Optional.empty(), Optional.empty(), pest.monitoring(), List.of(), List.of(), Optional.empty(), List.of(),
                 List.of(), List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.empty());
+                Optional.empty()), new Spans(placed.spans().file(), Map.of()));
     }
 
     /** The base with these pests. */
