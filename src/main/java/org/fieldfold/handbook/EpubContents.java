@@ -2,6 +2,8 @@ package org.fieldfold.handbook;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.fieldfold.manuscript.Book;
 import org.fieldfold.manuscript.Leaf;
 import org.fieldfold.manuscript.Phrases;
@@ -11,11 +13,13 @@ final class EpubContents {
     private final Book book;
     private final Folder form;
     private final Phrases phrases;
+    private final Map<String, List<Leaf>> byUp;
 
     EpubContents(Book book, Folder form, Phrases phrases) {
         this.book = book;
         this.form = form;
         this.phrases = phrases;
+        this.byUp = book.leaves().stream().collect(Collectors.groupingBy(Leaf::up));
     }
 
     /** All pages in the order of the contents, which is also the order in which a book is leafed through. */
@@ -54,6 +58,6 @@ final class EpubContents {
     }
 
     private List<Leaf> beneath(Leaf page) {
-        return book.leaves().stream().filter(one -> one.up().equals(page.id()) && one != page).toList();
+        return byUp.getOrDefault(page.id(), List.of()).stream().filter(one -> one != page).toList();
     }
 }

@@ -1,9 +1,11 @@
 package org.fieldfold.handbook;
 
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.SortedSet;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -18,8 +20,8 @@ final class SearchIndex {
     private static final double COMMON = 0.3;
     private static final int MOST_SHARED = 35;
 
-    private final Map<String, SortedSet<Integer>> named = new TreeMap<>();
-    private final Map<String, SortedSet<Integer>> told = new TreeMap<>();
+    private final Map<String, List<Integer>> named = new HashMap<>();
+    private final Map<String, List<Integer>> told = new HashMap<>();
     private int pages;
 
     /**
@@ -28,9 +30,17 @@ final class SearchIndex {
      * @param text words as {@link #told} gives them
      */
     void add(String names, Collection<String> text) {
-        Folded.words(names).forEach(word -> named.computeIfAbsent(word, key -> new TreeSet<>()).add(pages));
-        text.forEach(word -> told.computeIfAbsent(word, key -> new TreeSet<>()).add(pages));
+        Folded.words(names).forEach(word -> add(word, named));
+        text.forEach(word -> add(word, told));
         pages++;
+    }
+
+    /** The numbers of pages rise, and each stands once. */
+    private void add(String word, Map<String, List<Integer>> found) {
+        List<Integer> numbers = found.computeIfAbsent(word, first -> new ArrayList<>());
+        if (numbers.isEmpty() || numbers.get(numbers.size() - 1) != pages) {
+            numbers.add(pages);
+        }
     }
 
     /** The words of a text that lead to it, each once. */
@@ -50,13 +60,15 @@ final class SearchIndex {
         String before = "";
         for (String word : words) {
             int shared = shared(before, word);
-            SortedSet<Integer> title = named.getOrDefault(word, new TreeSet<>());
-            SortedSet<Integer> text = new TreeSet<>(told.getOrDefault(word, new TreeSet<>()));
-            text.removeAll(title);
-            out.append(Integer.toString(shared, 36)).append(word.substring(shared)).append(':')
-                    .append(differences(title));
+            List<Integer> title = named.getOrDefault(word, List.of());
+            List<Integer> text = told.getOrDefault(word, List.of());
+            if (!title.isEmpty()) {
+                text = text.stream().filter(page -> !title.contains(page)).toList();
+            }
+            out.append(Integer.toString(shared, 36)).append(word, shared, word.length()).append(':');
+            differences(title, out);
             if (!text.isEmpty() && text.size() <= Math.max(4, COMMON * pages)) {
-                out.append(':').append(differences(text));
+                differences(text, out.append(':'));
             }
             out.append(';');
             before = word;
@@ -73,13 +85,11 @@ final class SearchIndex {
         return shared;
     }
 
-    private static String differences(Collection<Integer> rising) {
-        StringBuilder out = new StringBuilder();
+    private static void differences(List<Integer> rising, StringBuilder out) {
         int before = -1;
         for (int page : rising) {
             out.append(before < 0 ? "" : ",").append(Integer.toString(page - before, 36));
             before = page;
         }
-        return out.toString();
     }
 }

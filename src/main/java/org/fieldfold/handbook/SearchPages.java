@@ -4,7 +4,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.SortedSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -95,7 +94,7 @@ final class SearchPages {
     private String index(List<String> words) {
         SearchIndex index = new SearchIndex();
         for (int i = 0; i < pages.size(); i++) {
-            SortedSet<String> told = SearchIndex.told(pages.get(i).seen());
+            List<String> told = new ArrayList<>(SearchIndex.told(pages.get(i).seen()));
             told.addAll(words.get(i).isEmpty() ? List.of() : List.of(words.get(i).split(" ")));
             index.add(pages.get(i).names(), told);
         }

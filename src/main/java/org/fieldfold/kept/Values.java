@@ -31,6 +31,26 @@ final class Values {
         }
     };
 
+    /** How records of a class are built: Java finds it out anew whenever it is asked, which is dear. */
+    private static final ClassValue<Building> BUILDINGS = new ClassValue<>() {
+        @Override
+        protected Building computeValue(Class<?> type) {
+            RecordComponent[] components = COMPONENTS.get(type);
+            try {
+                Constructor<?> constructor = type.getDeclaredConstructor(Arrays.stream(components)
+                        .map(RecordComponent::getType).toArray(Class<?>[]::new));
+                constructor.setAccessible(true);
+                return new Building(constructor, Arrays.stream(components).map(RecordComponent::getGenericType)
+                        .toList());
+            } catch (NoSuchMethodException impossible) {
+                throw new IllegalStateException("every record has its canonical constructor", impossible);
+            }
+        }
+    };
+
+    private record Building(Constructor<?> constructor, List<Type> types) {
+    }
+
     private final Optional<List<Span>> places;
     /** In the order in which they are met; each is written where it is met first. */
     private final List<SourceFile> files = new ArrayList<>();
@@ -180,16 +200,13 @@ final class Values {
             return Arrays.stream(type.getEnumConstants()).filter(one -> ((Enum<?>) one).name().equals(name))
                     .findFirst().orElseThrow(() -> new IOException("no constant " + name + " of " + type));
         }
-        RecordComponent[] components = COMPONENTS.get(type);
-        Object[] values = new Object[components.length];
+        Building building = BUILDINGS.get(type);
+        Object[] values = new Object[building.types().size()];
         for (int i = 0; i < values.length; i++) {
-            values[i] = read(components[i].getGenericType(), in);
+            values[i] = read(building.types().get(i), in);
         }
         try {
-            Constructor<?> constructor = type.getDeclaredConstructor(Arrays.stream(components)
-                    .map(RecordComponent::getType).toArray(Class<?>[]::new));
-            constructor.setAccessible(true);
-            return constructor.newInstance(values);
+            return building.constructor().newInstance(values);
         } catch (ReflectiveOperationException refused) {
             throw new IOException(refused);
         }
