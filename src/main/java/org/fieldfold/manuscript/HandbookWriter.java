@@ -1,6 +1,7 @@
 package org.fieldfold.manuscript;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -66,14 +67,14 @@ public final class HandbookWriter {
          */
         List<Leaf> pages(String name, String of, Writing writing);
 
-        /** The same of pages for which no more need be known of pests than {@link Seasons} tell. */
-        List<Leaf> calendars(String name, Writing writing);
+        /** The same of pages that know no more of pests than there is in a view. */
+        List<Leaf> pages(String name, String of, PestView view, Writing writing);
 
         /** A page that is made of more than can be told. */
         Leaf page(Page page);
 
         /**
-         * A file for which no more need be known of pests than {@link Seasons} tell.
+         * A file that knows no more of pests than calendars do.
          *
          * @param name that neither pages nor another file of the book have
          */
@@ -82,7 +83,7 @@ public final class HandbookWriter {
 
     /** Where everything is written. */
     private final class Clean implements Desk {
-        private final ContentBase seasons = Seasons.in(base, Seasons.of(base));
+        private final Map<PestView, ContentBase> views = new EnumMap<>(PestView.class);
 
         @Override
         public List<Leaf> pages(String name, String of, Writing writing) {
@@ -90,9 +91,13 @@ public final class HandbookWriter {
         }
 
         @Override
-        public List<Leaf> calendars(String name, Writing writing) {
-            return writing.pages(new Register(seasons, phrases), calendars.of(seasons)).stream().map(this::page)
+        public List<Leaf> pages(String name, String of, PestView view, Writing writing) {
+            return writing.pages(new Register(in(view), phrases), calendars.of(in(view))).stream().map(this::page)
                     .toList();
+        }
+
+        private ContentBase in(PestView view) {
+            return views.computeIfAbsent(view, first -> PestView.in(base, view.of(base)));
         }
 
         @Override
@@ -102,7 +107,7 @@ public final class HandbookWriter {
 
         @Override
         public Optional<Enclosure> file(String name, Filing filing) {
-            return filing.file(seasons, calendars.of(seasons));
+            return filing.file(in(PestView.SEASON), calendars.of(in(PestView.SEASON)));
         }
     }
 
@@ -127,28 +132,30 @@ public final class HandbookWriter {
     private List<Leaf> pages(Desk desk) {
         List<Leaf> pages = new ArrayList<>();
         Optional<Page> fresh = new NewsPage(register, news).page();
-        pages.addAll(desk.pages("start", String.valueOf(fresh.isPresent()), (known, dates) ->
+        pages.addAll(desk.pages("start", String.valueOf(fresh.isPresent()), PestView.FACE, (known, dates) ->
                 List.of(new StartPage(known, fresh.isPresent()).page())));
         fresh.map(desk::page).ifPresent(pages::add);
-        pages.addAll(desk.pages("finder", "", (known, dates) -> new FinderPages(known).pages()));
-        pages.addAll(desk.pages("count", "", (known, dates) -> List.of(new CountPage(known, reader).page())));
+        pages.addAll(desk.pages("finder", "", PestView.FACE, (known, dates) -> new FinderPages(known).pages()));
+        pages.addAll(desk.pages("count", "", PestView.FACE, (known, dates) ->
+                List.of(new CountPage(known, reader).page())));
         base.pests().keySet().forEach(id -> pages.addAll(desk.pages("pests/" + id, "", (known, dates) ->
                 List.of(new PestPage(known, known.base().pests().get(id), reader, dates).page()))));
         pages.addAll(reference(desk, "enemies", ReferencePages::enemies));
         base.enemies().keySet().forEach(id -> pages.addAll(desk.pages("enemies/" + id, "", (known, dates) ->
                 List.of(new EnemyPage(known, known.base().enemies().get(id), reader).page()))));
         pages.addAll(reference(desk, "practices", ReferencePages::practices));
-        base.practices().keySet().forEach(id -> pages.addAll(desk.pages("practices/" + id, "", (known, dates) ->
+        base.practices().keySet().forEach(id -> pages.addAll(desk.pages("practices/" + id, "", PestView.FACE,
+                (known, dates) ->
                 List.of(new PracticePage(known, known.base().practices().get(id), reader).page()))));
         pages.addAll(reference(desk, "chapters", ReferencePages::chapters));
         base.chapters().keySet().forEach(id -> pages.addAll(reference(desk, "chapters/" + id, known ->
                 known.chapter(id))));
-        pages.addAll(desk.pages("tools", "", (known, dates) -> List.of(new ReckonerPage(known).page(),
+        pages.addAll(desk.pages("tools", "", PestView.FACE, (known, dates) -> List.of(new ReckonerPage(known).page(),
                 new FieldPages(known).walks(), new FieldPages(known).catchTest(), new NotesPage(known).page())));
         pages.addAll(reference(desk, "materials", ReferencePages::materials));
         pages.addAll(reference(desk, "cautions", ReferencePages::cautions));
         pages.addAll(reference(desk, "sources", ReferencePages::sources));
-        pages.addAll(desk.calendars("weeks", (known, dates) -> new WeeksPages(known, dates).pages()));
+        pages.addAll(desk.pages("weeks", "", PestView.SEASON, (known, dates) -> new WeeksPages(known, dates).pages()));
         pages.addAll(desk.pages("office", "", (known, dates) -> List.of(new OfficePage(known).page())));
         base.unread().entrySet().forEach(file -> pages.add(desk.page(unread(file))));
         return pages;

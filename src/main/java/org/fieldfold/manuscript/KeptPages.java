@@ -1,5 +1,6 @@
 package org.fieldfold.manuscript;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -89,6 +90,10 @@ public final class KeptPages {
         return book;
     }
 
+    /** The pests of a base in a view, and their hash. */
+    private record Seen(SortedMap<String, Placed<PestEntry>> pests, Optional<String> hash) {
+    }
+
     /** Where pages are written, or taken as they are known. */
     private final class Desk implements HandbookWriter.Desk {
         private final ContentBase base;
@@ -98,8 +103,7 @@ public final class KeptPages {
         private final Register register;
         /** Whose offices nobody notes that they are read. */
         private final String region;
-        private final SortedMap<String, Placed<PestEntry>> seasons;
-        private final Optional<String> season;
+        private final Map<PestView, Seen> views = new EnumMap<>(PestView.class);
 
         Desk(ContentBase base, KeptResults<KnownUnit>.Round round, Phrases phrases, Calendars dates) {
             this.base = base;
@@ -108,23 +112,6 @@ public final class KeptPages {
             this.dates = dates;
             this.register = new Register(base, phrases);
             this.region = dates.named().toString();
-            this.seasons = Seasons.of(base);
-            this.season = season();
-        }
-
-        /** The hash of what all pests tell of their year, in their order; empty where hashes are not known. */
-        private Optional<String> season() {
-            StringBuilder all = new StringBuilder();
-            for (String id : seasons.keySet()) {
-                Optional<String> one = round.take("season/" + id, "", read -> KnownUnit.of(Optional.of(
-                        new KnownUnit.KnownFile(id, hash.apply(Seasons.of(read.pests().get(id)).value()))))).file()
-                        .flatMap(KnownUnit.KnownFile::hash);
-                if (one.isEmpty()) {
-                    return one;
-                }
-                all.append(id).append(' ').append(one.get()).append('\n');
-            }
-            return hash.apply(all.toString());
         }
 
         @Override
@@ -134,10 +121,11 @@ public final class KeptPages {
         }
 
         @Override
-        public List<Leaf> calendars(String name, HandbookWriter.Writing writing) {
-            Function<ContentBase, List<Page>> write = read -> writing.pages(new Register(read, phrases), dates.of(read));
-            return pages(name, region + season.orElse(""), read -> write.apply(seasons(read)),
-                    () -> write.apply(seasons(base)));
+        public List<Leaf> pages(String name, String of, PestView view, HandbookWriter.Writing writing) {
+            Function<ContentBase, List<Page>> write = read -> writing.pages(new Register(read, phrases),
+                    dates.of(read));
+            return pages(name, of + region + seen(view).hash().orElse(""), read -> write.apply(in(view, read)),
+                    () -> write.apply(in(view, base)));
         }
 
         private List<Leaf> pages(String name, String of, Function<ContentBase, List<Page>> write,
@@ -149,9 +137,28 @@ public final class KeptPages {
                     () -> once.get().get(i))).toList();
         }
 
-        /** Where their hash is known, it stands for the pests, and nobody notes that they are read. */
-        private ContentBase seasons(ContentBase read) {
-            return Seasons.in(read, season.isPresent() ? seasons : Seasons.of(read));
+        private Seen seen(PestView view) {
+            return views.computeIfAbsent(view, first -> new Seen(view.of(base), hash(view)));
+        }
+
+        /** The hash of all pests in a view, in their order; empty where hashes are not known. */
+        private Optional<String> hash(PestView view) {
+            StringBuilder all = new StringBuilder();
+            for (String id : base.pests().keySet()) {
+                Optional<String> one = round.take(view + "/" + id, "", read -> KnownUnit.of(Optional.of(
+                        new KnownUnit.KnownFile(id, hash.apply(view.of(read.pests().get(id)).value()))))).file()
+                        .flatMap(KnownUnit.KnownFile::hash);
+                if (one.isEmpty()) {
+                    return one;
+                }
+                all.append(id).append(' ').append(one.get()).append('\n');
+            }
+            return hash.apply(all.toString());
+        }
+
+        /** Where the hash of its pests is known, that stands for them, and nobody notes that they are read. */
+        private ContentBase in(PestView view, ContentBase read) {
+            return PestView.in(read, seen(view).hash().isPresent() ? seen(view).pests() : view.of(read));
         }
 
         @Override
@@ -164,13 +171,14 @@ public final class KeptPages {
             if (!withFiles) {
                 return Optional.empty();
             }
-            return round.take(name, region + season.orElse(""), read -> KnownUnit.of(file(read, filing).map(file ->
-                    new KnownUnit.KnownFile(file.name(), hash.apply(file.text().get()))))).file().map(known ->
-                    new Enclosure(known.name(), known.hash(), () -> file(base, filing).orElseThrow().text().get()));
+            return round.take(name, region + seen(PestView.SEASON).hash().orElse(""), read -> KnownUnit.of(
+                    file(read, filing).map(file -> new KnownUnit.KnownFile(file.name(), hash.apply(file.text()
+                            .get()))))).file().map(known -> new Enclosure(known.name(), known.hash(),
+                    () -> file(base, filing).orElseThrow().text().get()));
         }
 
         private Optional<Enclosure> file(ContentBase read, HandbookWriter.Filing filing) {
-            ContentBase seasons = seasons(read);
+            ContentBase seasons = in(PestView.SEASON, read);
             return filing.file(seasons, dates.of(seasons));
         }
     }
