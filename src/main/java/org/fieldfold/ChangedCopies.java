@@ -7,14 +7,15 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.fieldfold.entry.Guide;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.manuscript.Manuscript;
 import org.fieldfold.manuscript.OfficePanel;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.Span;
+import org.fieldfold.typeset.Learnt;
 import org.fieldfold.typeset.SetGuide;
-import org.fieldfold.typeset.Trials;
 
 /**
  * Copies of a guide for offices that leave entries out or add notes: each set anew, as it shares no panels
@@ -26,14 +27,14 @@ final class ChangedCopies {
     private final Placed<Guide> guide;
     private final Function<OfficePanel, Manuscript> written;
     private final Setting.Manner manner;
-    private final Trials trials;
+    private final Supplier<Learnt> known;
     private final Map<String, OfficePanel> placed = new ConcurrentHashMap<>();
 
-    /** @param trials of copies that change nothing */
+    /** @param known from copies that change nothing */
     ChangedCopies(PrintRoom room, Placed<Guide> guide, Function<OfficePanel, Manuscript> written,
-            Setting.Manner manner, Trials trials) {
+            Setting.Manner manner, Supplier<Learnt> known) {
         this.room = room;
-        this.trials = trials;
+        this.known = known;
         this.manner = manner;
         this.guide = guide;
         this.written = written;
@@ -80,7 +81,7 @@ final class ChangedCopies {
     }
 
     private Look look(OfficePanel office) {
-        return room.trial(new Setting(written.apply(office), manner), trials);
+        return room.trial(new Setting(written.apply(office), manner), known.get());
     }
 
     /** What is not said in full, or not at all, for want of room. */

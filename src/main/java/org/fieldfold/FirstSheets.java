@@ -21,7 +21,6 @@ import org.fieldfold.pdf.PrintJob;
 import org.fieldfold.pdf.SheetWords;
 import org.fieldfold.prose.Run;
 import org.fieldfold.typeset.PrintMeFirst;
-import org.fieldfold.typeset.Trials;
 
 /** The sheets that are printed before the guides: for every paper, and for every office on its own. */
 final class FirstSheets {
@@ -108,8 +107,8 @@ final class FirstSheets {
                 List.of());
         Setting setting = new Setting(manuscript, new Setting.Manner.First(sheet,
                 office.name() + " · " + office.contact().phone(), own, office.origin()));
-        return new Form(path, sheet.paper().id(), SheetOrder.of(setting, sheet, edition,
-                PrintJob.Surround.FOLDS,
-                SheetWords.in(manuscript.language())), room, Trials.NONE);
+        SheetOrder order = SheetOrder.of(setting, sheet, edition, PrintJob.Surround.FOLDS,
+                SheetWords.in(manuscript.language()));
+        return new Form(path, sheet.paper().id(), order, room, () -> room.first(setting));
     }
 }

@@ -2,13 +2,13 @@ package org.fieldfold;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.manuscript.Manuscript;
 import org.fieldfold.pdf.PrintJob;
 import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
-import org.fieldfold.typeset.Trials;
 
 /** One form of a guide on a paper. It is set when that is needed, and then only once. */
 final class Form {
@@ -16,7 +16,7 @@ final class Form {
     private final String paper;
     private final SheetOrder order;
     private final PrintRoom room;
-    private final Trials trials;
+    private final Supplier<Setting.Set> setting;
     private final Look look;
     private final List<Finding> leftOut;
     private Optional<Setting.Set> set;
@@ -24,14 +24,14 @@ final class Form {
     /**
      * @param path in the build
      * @param paper as the fit report names it, but for the number of sheets
-     * @param trials of forms that may have sections in common with this one
+     * @param setting sets it
      */
-    Form(String path, String paper, SheetOrder order, PrintRoom room, Trials trials) {
+    Form(String path, String paper, SheetOrder order, PrintRoom room, Supplier<Setting.Set> setting) {
         this.path = path;
         this.paper = paper;
         this.order = order;
         this.room = room;
-        this.trials = trials;
+        this.setting = setting;
         this.leftOut = List.of();
         this.set = Optional.empty();
         this.look = room.look(order, this::set);
@@ -42,7 +42,7 @@ final class Form {
         this.paper = other.paper;
         this.order = other.order;
         this.room = other.room;
-        this.trials = other.trials;
+        this.setting = other.setting;
         this.look = other.look;
         this.leftOut = leftOut;
         this.set = other.set;
@@ -55,7 +55,7 @@ final class Form {
 
     private synchronized Setting.Set set() {
         if (set.isEmpty()) {
-            set = Optional.of(room.set(order.setting(), trials));
+            set = Optional.of(setting.get());
         }
         return set.get();
     }

@@ -205,8 +205,8 @@ final class Forms {
                 around,
                 SheetWords.in(manuscript.language()));
         String name = manuscript.id() + "." + manuscript.language() + "." + paper + "." + form;
-        KeptTrials trials = room.trials(name);
         return new Form(folder + name + ".pdf", paper + ", " + form.replace('-', ' '), order, room,
-                folder.equals(GENERIC) ? trials : trials.reading());
+                () -> room.set(order.setting(),
+                folder.equals(GENERIC) ? room.learnt(name) : room.known(name)));
     }
 }

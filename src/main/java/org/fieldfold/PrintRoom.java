@@ -26,10 +26,11 @@ import org.fieldfold.output.OutputFolder;
 import org.fieldfold.pdf.PrintJob;
 import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
+import org.fieldfold.typeset.Learnt;
 import org.fieldfold.typeset.Mark;
 import org.fieldfold.typeset.PrintMeFirst;
 import org.fieldfold.typeset.Setter;
-import org.fieldfold.typeset.Trials;
+import org.fieldfold.typeset.WordCase;
 
 /** The press of a build, and what earlier builds printed on it. */
 final class PrintRoom {
@@ -50,6 +51,7 @@ final class PrintRoom {
     private final Set<Integer> characters = new ConcurrentSkipListSet<>();
     /** Of the sheets that are printed before all others, which have nearly all their words in common. */
     private final Setter firsts;
+    private final WordCase words;
     private final Map<String, KeptTrials> trials = new ConcurrentHashMap<>();
     private Optional<String> cut = Optional.empty();
     private boolean frozen;
@@ -58,6 +60,7 @@ final class PrintRoom {
         this.press = press;
         this.firsts = new Setter(press.metrics(), press.shapes());
         this.kept = kept;
+        this.words = new WordCase(press.metrics());
         IntStream.rangeClosed(FIRST_KEY, LAST_KEY).forEach(characters::add);
         USUAL.codePoints().forEach(characters::add);
     }
@@ -85,11 +88,30 @@ final class PrintRoom {
     /**
      * Sets what is asked for.
      *
-     * @param trials of guides that may have sections in common with it
+     * @param learnt from guides that may have something in common with it
      */
-    Setting.Set set(Setting setting, Trials trials) {
-        return setting.manner() instanceof Setting.Manner.First ? setting.set(press, firsts)
-                : setting.set(press, trials);
+    Setting.Set set(Setting setting, Learnt learnt) {
+        return setting.set(press, learnt);
+    }
+
+    /** Sets one of the sheets that are printed before all others. */
+    Setting.Set first(Setting setting) {
+        return setting.set(press, firsts);
+    }
+
+    /**
+     * What is known from earlier builds and guides, for the copies of a guide that everybody gets; more is learnt
+     * from them.
+     *
+     * @param name of the sheet, without its folder and ending
+     */
+    Learnt learnt(String name) {
+        return new Learnt(trials(name), words.beside());
+    }
+
+    /** The same for one copy of an office, of which nothing is kept. */
+    Learnt known(String name) {
+        return new Learnt(trials(name).reading(), words.apart());
     }
 
     /**
@@ -137,9 +159,9 @@ final class PrintRoom {
     }
 
     /** How something would be set that may never be printed. */
-    Look trial(Setting setting, Trials trials) {
+    Look trial(Setting setting, Learnt learnt) {
         return kept.value(kept.key("trial", setting), Look.class,
-                () -> Look.at(setting.set(press, trials), Set.of()));
+                () -> Look.at(setting.set(press, learnt), Set.of()));
     }
 
     /** A sheet that shows what its manuscript does not name would be found again when that has changed. */

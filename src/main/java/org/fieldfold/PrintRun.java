@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Guide;
 import org.fieldfold.entry.Office;
@@ -22,9 +23,9 @@ import org.fieldfold.pdf.PrintJob;
 import org.fieldfold.pdf.SheetWords;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.Span;
+import org.fieldfold.typeset.Learnt;
 import org.fieldfold.typeset.SetGuide;
 import org.fieldfold.typeset.Setter;
-import org.fieldfold.typeset.Trials;
 
 /**
  * One guide in one language and one choice of units on one paper. Its copies differ in whom they tell the reader
@@ -41,7 +42,7 @@ final class PrintRun {
     private final Press press;
     private final Setting.Manner manner;
     private final Setter setter;
-    private final Trials trials;
+    private final Supplier<Learnt> known;
     /** One object, so that it is hashed once. */
     private final Setting forAll;
     /** The one for everybody, once it was set. */
@@ -65,11 +66,10 @@ final class PrintRun {
         this.press = room.press();
         this.sheets = sheets;
         this.manner = new Setting.Manner.Panels(slots(), Optional.empty());
-        KeptTrials trials = room.trials(name());
-        this.trials = trials.reading();
-        this.changed = new ChangedCopies(room, guide, this::manuscript, manner, this.trials);
+        this.known = () -> room.known(name());
+        this.changed = new ChangedCopies(room, guide, this::manuscript, manner, known);
         this.forAll = new Setting(generic, manner);
-        this.setter = forAll.setter(press, trials);
+        this.setter = forAll.setter(press, room.learnt(name()));
     }
 
     /** The same run, as somebody reads its base who has to know what was read. */
@@ -84,8 +84,8 @@ final class PrintRun {
         this.press = other.press;
         this.sheets = other.sheets;
         this.manner = other.manner;
-        this.trials = other.trials;
-        this.changed = new ChangedCopies(room, guide, this::manuscript, manner, trials);
+        this.known = other.known;
+        this.changed = new ChangedCopies(room, guide, this::manuscript, manner, known);
         this.forAll = other.forAll;
         this.setter = other.setter;
     }
@@ -193,7 +193,8 @@ final class PrintRun {
 
     /** The same as {@link Setting#set}, what the copies have in common being set once. */
     Setting.Set set(OfficePanel office, Setting setting) {
-        return setting == forAll ? setForAll() : changes(office) ? setting.set(press, trials) : setting.set(press, setter);
+        return setting == forAll ? setForAll()
+                : changes(office) ? setting.set(press, known.get()) : setting.set(press, setter);
     }
 
     /** Once for what is to be said of it and for both ways of turning the sheet. */

@@ -9,9 +9,9 @@ import org.fieldfold.manuscript.Phrases;
 import org.fieldfold.pdf.Press;
 import org.fieldfold.source.Span;
 import org.fieldfold.typeset.GatheredGuide;
+import org.fieldfold.typeset.Learnt;
 import org.fieldfold.typeset.SetGuide;
 import org.fieldfold.typeset.Setter;
-import org.fieldfold.typeset.Trials;
 
 /**
  * What is to be set, and how: with the type and the figures of a press, all that set panels depend on. It is
@@ -49,18 +49,18 @@ record Setting(Manuscript manuscript, Manner manner) {
     /**
      * Sets this, and others in the same manner; it remembers what copies have in common.
      *
-     * @param trials of this press
+     * @param learnt on this press
      */
-    Setter setter(Press press, Trials trials) {
+    Setter setter(Press press, Learnt learnt) {
         Optional<String> folio = manner instanceof Manner.Panels panels ? panels.folio()
                 : manner instanceof Manner.Pages pages ? Optional.of(pages.folio()) : Optional.empty();
-        return folio.map(words -> new Setter(press.metrics(), press.shapes(), words, trials))
-                .orElseGet(() -> new Setter(press.metrics(), press.shapes(), trials));
+        return folio.map(words -> new Setter(press.metrics(), press.shapes(), words, learnt))
+                .orElseGet(() -> new Setter(press.metrics(), press.shapes(), learnt));
     }
 
-    /** @param trials of guides that may have sections in common with this one */
-    Set set(Press press, Trials trials) {
-        return set(press, setter(press, trials));
+    /** @param learnt from guides that may have something in common with this one */
+    Set set(Press press, Learnt learnt) {
+        return set(press, setter(press, learnt));
     }
 
     /** @param setter of this press, for this manner */

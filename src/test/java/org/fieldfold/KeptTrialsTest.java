@@ -70,7 +70,7 @@ class KeptTrialsTest {
         Imposition sheet = Imposition.of(base.scheme(guide.value().scheme()).orElseThrow(), Paper.LETTER,
                 FlipEdge.SHORT);
         Setting.Set set = room.set(new Setting(manuscript, new Setting.Manner.Panels(sheet.slots(), Optional.empty())),
-                trials);
+                room.learnt(NAME));
         Asked asked = new Asked(trials.answered(), trials.learnt(), set.guide().panels().stream().map(panel ->
                 panel.toString().replaceAll("Tag@[0-9a-f]+", "Tag")).toList());
         room.leaveTrials(List.of("foldouts/" + NAME + ".pdf"));
@@ -205,7 +205,7 @@ class KeptTrialsTest {
         Imposition sheet = Imposition.of(base.scheme(guide.value().scheme()).orElseThrow(), Paper.LETTER,
                 FlipEdge.SHORT);
         room.set(new Setting(own, new Setting.Manner.Panels(sheet.slots(), Optional.empty())),
-                room.trials(NAME).reading());
+                room.known(NAME));
         assertEquals(0, room.trials(NAME).learnt());
         room.leaveTrials(List.of("foldouts/" + NAME + ".pdf"));
         kept.tidy();

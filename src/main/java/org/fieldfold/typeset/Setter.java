@@ -34,12 +34,12 @@ public final class Setter {
     private final AtomicInteger copies = new AtomicInteger();
 
     public Setter(TypeMetrics metrics, FigureShapes shapes) {
-        this(metrics, shapes, Trials.NONE);
+        this(metrics, shapes, Learnt.nothing(metrics));
     }
 
-    /** @param trials of type with these metrics and of figures with these shapes */
-    public Setter(TypeMetrics metrics, FigureShapes shapes, Trials trials) {
-        this(metrics, shapes, Folio.NUMBER, trials);
+    /** @param learnt from guides that may have something in common with those that are to be set */
+    public Setter(TypeMetrics metrics, FigureShapes shapes, Learnt learnt) {
+        this(metrics, shapes, Folio.NUMBER, learnt);
     }
 
     /**
@@ -47,11 +47,11 @@ public final class Setter {
      *
      * @param folio the number at the foot of a panel, as in <code>page {0} of {1}</code>
      */
-    public Setter(TypeMetrics metrics, FigureShapes shapes, String folio, Trials trials) {
-        this.trials = trials;
+    public Setter(TypeMetrics metrics, FigureShapes shapes, String folio, Learnt learnt) {
+        this.trials = learnt.trials();
         this.metrics = metrics;
         this.shapes = shapes;
-        this.words = new WordCase(metrics);
+        this.words = learnt.words();
         this.folio = folio;
     }
 

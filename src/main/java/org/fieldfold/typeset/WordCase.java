@@ -11,7 +11,7 @@ import org.fieldfold.prose.Run;
  * Texts that were cut into words and broken into lines before. Most texts of a guide come back: at the next
  * size, on the copy for the next office.
  */
-final class WordCase {
+public final class WordCase {
     /**
      * What is looked for. Texts mostly come back as the very same list: that is seen without comparing them.
      *
@@ -83,32 +83,48 @@ final class WordCase {
     private final TypeMetrics metrics;
     private final Map<Sought, Text> texts = new ConcurrentHashMap<>();
     private final Optional<WordCase> before;
+    private final boolean teaches;
 
-    WordCase(TypeMetrics metrics) {
-        this(metrics, Optional.empty());
+    public WordCase(TypeMetrics metrics) {
+        this(metrics, Optional.empty(), false);
     }
 
-    private WordCase(TypeMetrics metrics, Optional<WordCase> before) {
+    private WordCase(TypeMetrics metrics, Optional<WordCase> before, boolean teaches) {
         this.metrics = metrics;
         this.before = before;
+        this.teaches = teaches;
     }
 
     /** One that knows all that this one knows, and keeps for itself what it learns: an office's own words. */
-    WordCase apart() {
-        return new WordCase(metrics, Optional.of(this));
+    public WordCase apart() {
+        return new WordCase(metrics, Optional.of(this), false);
+    }
+
+    /** One for columns of its own: what it cuts into words this one knows as well, for guides on other papers. */
+    public WordCase beside() {
+        return new WordCase(metrics, Optional.of(this), true);
     }
 
     /** @param abbreviations that are to stand apart */
     Text text(List<Run> runs, Voice voice, Abbreviations abbreviations) {
-        Sought sought = new Sought(runs, voice, abbreviations.language());
+        return text(new Sought(runs, voice, abbreviations.language()), abbreviations);
+    }
+
+    private Text text(Sought sought, Abbreviations abbreviations) {
         Text known = texts.get(sought);
         if (known == null) {
-            Optional<Text> elsewhere = before.map(other -> other.texts.get(sought));
-            List<Run> apart = elsewhere.map(Text::runs).orElseGet(() -> abbreviations.apart(runs));
-            known = new Text(apart, elsewhere.map(Text::cut).orElseGet(() -> WordSplitter.split(apart, voice, metrics)),
-                    metrics, elsewhere, new ConcurrentHashMap<>());
+            Optional<Text> elsewhere = teaches ? before.map(other -> other.text(sought, abbreviations)) : before
+                    .flatMap(other -> other.find(sought));
+            List<Run> apart = elsewhere.map(Text::runs).orElseGet(() -> abbreviations.apart(sought.runs()));
+            known = new Text(apart, elsewhere.map(Text::cut).orElseGet(() -> WordSplitter.split(apart, sought.voice(),
+                    metrics)), metrics, elsewhere, new ConcurrentHashMap<>());
             texts.put(sought, known);
         }
         return known;
+    }
+
+    private Optional<Text> find(Sought sought) {
+        Text known = texts.get(sought);
+        return known != null ? Optional.of(known) : before.flatMap(other -> other.find(sought));
     }
 }

@@ -91,14 +91,18 @@ class TrialsTest {
     private static void same(List<List<Block>> sections, Trials trials) {
         Manuscript pocket = guide(sections);
         for (List<Frame> frames : PAPERS) {
-            same(new Setter(TYPE, SHAPES).setOn(pocket, frames), new Setter(TYPE, SHAPES, trials).setOn(pocket, frames));
+            same(new Setter(TYPE, SHAPES).setOn(pocket, frames), new Setter(TYPE, SHAPES, learnt(trials)).setOn(pocket, frames));
         }
         Manuscript large = pocket.in(new Manuscript.TypeRange(16, 22));
         Imposition page = FlatScheme.PAGE.on(Paper.LETTER, FlipEdge.LONG);
         GatheredGuide anew = new Setter(TYPE, SHAPES).setOnFewest(large, page, 4);
-        GatheredGuide some = new Setter(TYPE, SHAPES, trials).setOnFewest(large, page, 4);
+        GatheredGuide some = new Setter(TYPE, SHAPES, learnt(trials)).setOnFewest(large, page, 4);
         assertEquals(anew.sheets().sheets(), some.sheets().sheets());
         same(anew.guide(), some.guide());
+    }
+
+    private static Learnt learnt(Trials trials) {
+        return new Learnt(trials, new WordCase(TYPE));
     }
 
     private static void same(SetGuide anew, SetGuide some) {
@@ -146,16 +150,16 @@ class TrialsTest {
         List<Frame> frames = Samples.frames(7, 2.75, 8.5);
         Section[] sections = {Samples.cover(), Samples.scouting(), Samples.beetle(1), Samples.leafhopper(2),
             Samples.contact()};
-        new Setter(TYPE, Samples.SHAPES, trials).setOn(Samples.guide(sections), frames);
+        new Setter(TYPE, Samples.SHAPES, learnt(trials)).setOn(Samples.guide(sections), frames);
         assertTrue(trials.learnt().size() > 5);
         trials.answered();
 
-        new Setter(TYPE, Samples.SHAPES, trials).setOn(Samples.guide(sections), frames);
+        new Setter(TYPE, Samples.SHAPES, learnt(trials)).setOn(Samples.guide(sections), frames);
         assertEquals(List.of(), trials.learnt(), "nothing has changed");
 
         int asked = trials.answered();
         sections[2] = Samples.beetle(1);
-        new Setter(TYPE, Samples.SHAPES, trials).setOn(Samples.guide(sections), frames);
+        new Setter(TYPE, Samples.SHAPES, learnt(trials)).setOn(Samples.guide(sections), frames);
         List<Trial> learnt = trials.learnt();
         assertTrue(!learnt.isEmpty() && learnt.size() < asked, learnt.toString());
         assertTrue(learnt.stream().allMatch(trial -> trial.toString().contains("section=" + trials.name(sections[2])
@@ -170,7 +174,8 @@ class TrialsTest {
                 Run.plain("Snow ☃ on the row"))), Samples.span());
         Manuscript guide = Samples.guide(Samples.cover(), snow, Samples.contact());
         for (int build = 0; build < 2; build++) {
-            SetGuide set = new Setter(new SourceSans(), Samples.SHAPES, trials).setOn(guide, Samples.frames(4, 2.75, 8.5));
+            SetGuide set = new Setter(TYPE, Samples.SHAPES, learnt(trials)).setOn(guide,
+                    Samples.frames(4, 2.75, 8.5));
             assertEquals("glyph-missing", set.findings().get(0).rule());
             assertEquals(List.of(), trials.learnt());
         }
