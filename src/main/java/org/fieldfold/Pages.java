@@ -91,6 +91,8 @@ final class Pages {
         pages.byPath.put("review/reading.html", ReadingPage.write(base.edition().value(), reading, proof));
         ofBase(tongues, proof).forEach((path, make) -> parts.files(path, proof ? "proof" : "",
                 tongues.languages().get(0), read -> Map.of(path, make.apply(read))));
+        pages.byPath.put("review/weeks.html", CalendarReviewPage.write(base, tongues.calendars(), (pest, write) ->
+                parts.texts("weeks " + pest, tongues.languages().get(0), write), proof));
         parts.leave();
         return pages;
     }
@@ -100,7 +102,6 @@ final class Pages {
         return new TreeMap<>(Map.of("review/thresholds.html", read -> ThresholdsPage.write(read, proof),
                 "review/numbers.html", read -> NumbersPage.write(read, proof),
                 "review/figures.html", read -> FiguresPage.write(read, proof),
-                "review/weeks.html", read -> CalendarReviewPage.write(read, tongues.calendars().after(read), proof),
                 "data/entries.json", read -> OpenData.of(read).getBytes(StandardCharsets.UTF_8),
                 "data/schema.json", read -> ContentSchema.ofBase().getBytes(StandardCharsets.UTF_8)));
     }

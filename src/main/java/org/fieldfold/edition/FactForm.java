@@ -115,6 +115,18 @@ final class FactForm {
         return group.isEmpty() ? Optional.empty() : Optional.of(new Fact.Group(group));
     }
 
+    /** Those of a record that stand under these keys. */
+    static Fact.Group of(Record facts, List<String> keys) {
+        SortedMap<String, Fact> group = new TreeMap<>();
+        for (RecordComponent component : Keys.components(facts)) {
+            String key = Keys.of(component);
+            if (keys.contains(key)) {
+                of(Keys.value(facts, component)).ifPresent(fact -> group.put(key, fact));
+            }
+        }
+        return new Fact.Group(group);
+    }
+
     /** A figure's file is known by its bytes, not by its name; a drawing is text, whatever ends its lines. */
     private static Fact figure(Figure figure) {
         byte[] bytes = figure.drawn()

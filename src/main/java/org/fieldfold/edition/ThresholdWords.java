@@ -10,6 +10,9 @@ public final class ThresholdWords {
     /** The keys that together are the count. */
     static final List<String> KEYS = List.of("metric", "value", "per", "days", "counted", "monitoring");
 
+    /** Those of a monitoring that are looked at for it. */
+    private static final List<String> LOOK = List.of("id", "unit");
+
     /**
      * The count in words.
      *
@@ -31,12 +34,9 @@ public final class ThresholdWords {
 
     /** A threshold of an entry, as in {@code 3 thrips per leaf}. */
     public static String of(PestEntry entry, Threshold threshold) {
-        return new ThresholdWords(FactForm.of(entry.monitoring()).map(looks -> Fact.group("monitoring", looks))
-                .orElse(Fact.group())).measure(facts(threshold)).whole();
-    }
-
-    private static Fact.Group facts(Record record) {
-        return FactForm.of(record).map(Fact.Group.class::cast).orElse(Fact.group());
+        List<Fact> looks = entry.monitoring().stream().map(look -> (Fact) FactForm.of(look, LOOK)).toList();
+        return new ThresholdWords(Fact.group("monitoring", new Fact.Items(looks)))
+                .measure(FactForm.of(threshold, KEYS)).whole();
     }
 
     Measure measure(Fact.Group threshold) {

@@ -5,6 +5,7 @@ import java.time.MonthDay;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.fieldfold.calendar.Calendars;
 import org.fieldfold.calendar.Expected;
@@ -12,6 +13,7 @@ import org.fieldfold.calendar.Place;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.DegreeDayEvent;
 import org.fieldfold.entry.Edition;
+import org.fieldfold.entry.PestEntry;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.Station;
 import org.fieldfold.scouting.calendar.EventDates;
@@ -30,24 +32,41 @@ public final class CalendarReviewPage {
         this.calendars = calendars;
     }
 
+    /** Writes the rows of an entry, or knows from an earlier time what they are. */
+    public interface Rows {
+        /** @param write writes those of each station, in order, as the entry stands in a base */
+        List<String> of(String pest, Function<ContentBase, List<String>> write);
+    }
+
     /**
      * The page as a file, self-contained and without script.
      *
      * @param calendars of the base
      */
     public static byte[] write(ContentBase base, Calendars calendars, boolean proof) {
+        return write(base, calendars, (pest, write) -> write.apply(base), proof);
+    }
+
+    /** The same; rows that are known are not written again. */
+    public static byte[] write(ContentBase base, Calendars calendars, Rows rows, boolean proof) {
         CalendarReviewPage page = new CalendarReviewPage(base, calendars);
+        List<List<String>> byEntry = base.pests().keySet().stream().map(pest -> rows.of(pest, read ->
+                new CalendarReviewPage(read, calendars.after(read)).rows(pest))).toList();
         Edition edition = base.edition().value();
         ReviewHead.open(page.out, edition, "Dates of the calendar", "Every date is an estimate from the years "
                 + "of a station. One or two missing days in a row are filled on a straight line; a year with a "
                 + "longer gap before an event is left out and counted.", proof);
-        page.calendars.places().forEach(page::station);
+        List<Place> places = calendars.places();
+        for (int i = 0; i < places.size(); i++) {
+            int number = i;
+            page.station(places.get(i), byEntry.stream().map(entry -> entry.get(number)).toList());
+        }
         page.out.close().close();
         return new Frame("en").inline("Calendar of edition " + edition.year(),
                 Sheet.read("handbook.css") + Sheet.read("review.css"), page.out.toString());
     }
 
-    private void station(Place place) {
+    private void station(Place place, List<String> rows) {
         Station station = place.stations().get(0);
         out.open("section", "class", "part", "id", "station-" + station.id());
         out.element("h2", station.name() + ", " + place.firstYear() + " to " + place.lastYear()).line();
@@ -59,14 +78,24 @@ public final class CalendarReviewPage {
             out.element("th", head, "scope", "col");
         }
         out.close().close().open("tbody").line();
-        base.pests().values().forEach(pest -> {
-            List<Expected> open = calendars.events(pest.value(), false, place);
-            List<Expected> covered = calendars.events(pest.value(), true, place);
-            for (int i = 0; i < open.size(); i++) {
-                row(pest.value().names().common(), open.get(i), covered.get(i).dates());
-            }
-        });
+        rows.forEach(out::written);
         out.close().close().close().line();
+    }
+
+    /** Those of an entry, for each station. */
+    private List<String> rows(String id) {
+        PestEntry pest = base.pests().get(id).value();
+        return calendars.places().stream().map(place -> new CalendarReviewPage(base, calendars).rows(pest, place))
+                .toList();
+    }
+
+    private String rows(PestEntry pest, Place place) {
+        List<Expected> open = calendars.events(pest, false, place);
+        List<Expected> covered = calendars.events(pest, true, place);
+        for (int i = 0; i < open.size(); i++) {
+            row(pest.names().common(), open.get(i), covered.get(i).dates());
+        }
+        return out.toString();
     }
 
     private static String gaps(TemperatureRecord record) {
