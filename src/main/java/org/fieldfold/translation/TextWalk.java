@@ -1,5 +1,6 @@
 package org.fieldfold.translation;
 
+import java.lang.reflect.Constructor;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -50,6 +51,32 @@ final class TextWalk {
         }
     }
 
+    /** What is to be known of a kind of record; to ask Java for it takes longer than the walk. */
+    private record Kind(List<Part> parts, Constructor<?> constructor) {
+        private static final ClassValue<Kind> KINDS = new ClassValue<>() {
+            @Override
+            protected Kind computeValue(Class<?> type) {
+                RecordComponent[] components = type.getRecordComponents();
+                try {
+                    return new Kind(Arrays.stream(components).map(component -> new Part(component,
+                            Keys.of(component), Optional.ofNullable(component.getAnnotation(Translated.class)))).toList(),
+                            type.getDeclaredConstructor(Arrays.stream(components).map(RecordComponent::getType)
+                                    .toArray(Class<?>[]::new)));
+                } catch (NoSuchMethodException impossible) {
+                    throw new IllegalStateException("a record's own constructor " + type, impossible);
+                }
+            }
+        };
+
+        static Kind of(Class<?> type) {
+            return KINDS.get(type);
+        }
+    }
+
+    /** A component of a record. */
+    private record Part(RecordComponent component, String key, Optional<Translated> mark) {
+    }
+
     private final Change change;
 
     TextWalk(Change change) {
@@ -64,7 +91,8 @@ final class TextWalk {
             return change.prose(place, prose);
         }
         if (value instanceof Optional<?> optional) {
-            return optional.map(inside -> walk(inside, place));
+            Optional<Object> walked = optional.map(inside -> walk(inside, place));
+            return walked.isPresent() && walked.get() == optional.get() ? optional : walked;
         }
         if (value instanceof List<?> list) {
             return list(list, place);
@@ -74,18 +102,25 @@ final class TextWalk {
 
     private Text text(Text text, Place place) {
         boolean alone = text.handbook().isEmpty() && text.garden().isEmpty();
-        return new Text(change.prose(alone ? place : place.then("pocket"), text.pocket()),
+        Prose pocket = change.prose(alone ? place : place.then("pocket"), text.pocket());
+        return alone && pocket == text.pocket() ? text : new Text(pocket,
                 text.handbook().map(prose -> change.prose(place.then("handbook"), prose)),
                 text.garden().map(prose -> change.prose(place.then("garden"), prose)));
     }
 
     private List<?> list(List<?> list, Place place) {
+        if (list.stream().noneMatch(item -> item instanceof Record || item instanceof List<?>
+                || item instanceof Optional<?>)) {
+            return list;
+        }
         List<String> names = names(list);
         List<Object> walked = new ArrayList<>();
+        boolean same = true;
         for (int i = 0; i < list.size(); i++) {
             walked.add(walk(list.get(i), place.then(names.get(i), String.valueOf(i))));
+            same &= walked.get(i) == list.get(i);
         }
-        return List.copyOf(walked);
+        return same ? list : List.copyOf(walked);
     }
 
     /** Items by what names them, where all have it and all differ; otherwise by position. */
@@ -101,23 +136,32 @@ final class TextWalk {
     }
 
     private static Optional<String> named(Object item, String key) {
-        return item instanceof Record fact ? Keys.components(fact).stream()
-                .filter(component -> component.getName().equals(key)).findFirst()
-                .map(component -> Keys.value(fact, component))
+        return item instanceof Record fact ? Kind.of(fact.getClass()).parts().stream()
+                .filter(part -> part.component().getName().equals(key)).findFirst()
+                .map(part -> Keys.value(fact, part.component()))
                 .map(value -> value.toString().toLowerCase(Locale.ROOT)) : Optional.empty();
     }
 
+    /** The same record where nothing in it has become another. */
     private Record rebuilt(Record fact, Place place) {
-        List<RecordComponent> components = Keys.components(fact);
-        Object[] values = new Object[components.size()];
+        List<Part> parts = Kind.of(fact.getClass()).parts();
+        Object[] values = new Object[parts.size()];
+        boolean same = true;
         for (int i = 0; i < values.length; i++) {
-            Object value = Keys.value(fact, components.get(i));
-            Translated mark = components.get(i).getAnnotation(Translated.class);
+            Part part = parts.get(i);
+            Object value = Keys.value(fact, part.component());
+            if (value instanceof Number || value instanceof Enum<?> || value instanceof byte[]
+                    || value instanceof String && part.mark().isEmpty()) {
+                values[i] = value;
+                continue;
+            }
             // the note of a figure is its file
-            Place inside = fact instanceof Figure ? place : place.then(Keys.of(components.get(i)));
-            values[i] = mark == null ? walk(value, inside) : words(value, inside, mark.optional());
+            Place inside = fact instanceof Figure ? place : place.then(part.key());
+            values[i] = part.mark().isEmpty() ? walk(value, inside)
+                    : words(value, inside, part.mark().get().optional());
+            same &= values[i] == value;
         }
-        return built(fact.getClass(), values);
+        return same ? fact : built(fact.getClass(), values);
     }
 
     /** The components of a record by name, in their order. */
@@ -131,8 +175,7 @@ final class TextWalk {
 
     static <R> R built(Class<R> type, Object... values) {
         try {
-            return type.getDeclaredConstructor(Arrays.stream(type.getRecordComponents())
-                    .map(RecordComponent::getType).toArray(Class<?>[]::new)).newInstance(values);
+            return type.cast(Kind.of(type).constructor().newInstance(values));
         } catch (ReflectiveOperationException impossible) {
             throw new IllegalStateException("a record of the model can be built: " + type, impossible);
         }
@@ -142,9 +185,12 @@ final class TextWalk {
         if (value instanceof List<?> list) {
             String joined = String.join(BaseText.BETWEEN, list.stream().map(String::valueOf).toList());
             String said = change.line(place, joined, optional);
-            return said.isEmpty() ? List.of() : List.of(said.split(BaseText.BETWEEN));
+            return said.equals(joined) ? list : said.isEmpty() ? List.of() : List.of(said.split(BaseText.BETWEEN));
         }
-        return value instanceof Optional<?> given ? given.map(words -> words(words, place, optional))
-                : change.line(place, (String) value, optional);
+        if (value instanceof Optional<?> given) {
+            Optional<Object> said = given.map(words -> words(words, place, optional));
+            return said.isPresent() && said.get() == given.get() ? given : said;
+        }
+        return change.line(place, (String) value, optional);
     }
 }
