@@ -108,8 +108,8 @@ class TablesTest {
     void aTextThatIsNoneInItsFileIsRefused() throws Exception {
         String table = "entry,id,how\nonion-thrips,leaves,%s\nonion-thrips,bed,Look closely.\n";
         TableEdits edits = edits(TableKind.MONITORING, table.formatted("Loo<document start>k closely."));
-        assertEquals(List.of("row 2, column how: expected Markdown, found the HTML '<document start>'; take the tag out; "
-                + "write a '<' that is meant as a sign as '\\<'"), edits.refusals());
+        assertEquals(List.of("row 2, column how: expected Markdown, found the HTML '<document start>'; take the tag "
+                + "out; write a '<' that is meant as a sign as '\\<'"), edits.refusals());
         assertEquals(Map.of(), edits.files());
         assertEquals(List.of("row 2, column how: expected the id of an entry or chapter, found 'onion-thirps'; did you "
                 + "mean 'onion-thrips'?"), edits(TableKind.MONITORING, table.formatted(
