@@ -59,7 +59,7 @@ final class EarlierBuilds {
 
     /** Asked before the base is read; where it cannot be told, the answer costs time only. */
     static boolean mayBeIssued(Path content) {
-        return BaseLoader.year(content).map(year ->
+        return Ledgers.mayBeIn(content) && BaseLoader.year(content).map(year ->
                 Files.exists(Ledgers.file(content, year), LinkOption.NOFOLLOW_LINKS)).orElse(true);
     }
 

@@ -123,6 +123,11 @@ record Ledgers(Path folder, SortedMap<Integer, Ledger> byYear, List<Finding> fin
         return folder.resolve(year + ".json");
     }
 
+    /** Whether a content base has a place for ledgers. */
+    static boolean mayBeIn(Path content) {
+        return Files.exists(content.resolve(FOLDER), LinkOption.NOFOLLOW_LINKS);
+    }
+
     /** Where the ledger of a year lies in a content base, if there is one. */
     static Path file(Path content, int year) {
         return content.resolve(FOLDER).resolve(year + ".json");
