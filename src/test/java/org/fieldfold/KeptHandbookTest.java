@@ -88,7 +88,8 @@ class KeptHandbookTest {
             shelf.made.clear();
             shelf.changed.clear();
             Phrases phrases = Phrases.in(language);
-            Handbook.write(tongues.in(language), phrases, earlier.book(tongues, phrases, News.NONE, false), kept, shelf);
+            Handbook.write(tongues.in(language), phrases, earlier.book(tongues, phrases, News.NONE, false), kept,
+                    shelf);
             shelf.files.keySet().retainAll(shelf.put);
             holds(Handbook.write(tongues.in(language), phrases, false), shelf);
             made.addAll(shelf.made);

@@ -97,7 +97,8 @@ final class Reasons {
     }
 
     static boolean insecticide(Reviewed entry) {
-        return entry instanceof PestEntry pest && pest.controls().stream().anyMatch(Control.Insecticide.class::isInstance);
+        return entry instanceof PestEntry pest
+                && pest.controls().stream().anyMatch(Control.Insecticide.class::isInstance);
     }
 
     static String name(Reviewed entry) {

@@ -26,8 +26,8 @@ final class Frozen {
      */
     private record Part(COSBase sample, List<COSName> keys, List<Object> values, byte[] data) {
         Kind kind() {
-            return sample instanceof COSArray ? Kind.ARRAY : sample instanceof COSStream || sample instanceof StreamObject
-                    ? Kind.STREAM : Kind.DICTIONARY;
+            return sample instanceof COSArray ? Kind.ARRAY
+                    : sample instanceof COSStream || sample instanceof StreamObject ? Kind.STREAM : Kind.DICTIONARY;
         }
     }
 
@@ -36,7 +36,8 @@ final class Frozen {
         ARRAY, STREAM, DICTIONARY;
 
         COSBase empty() {
-            return this == ARRAY ? new COSArray() : this == STREAM ? new StreamObject(new byte[0]) : new COSDictionary();
+            return this == ARRAY ? new COSArray() : this == STREAM ? new StreamObject(new byte[0])
+                    : new COSDictionary();
         }
     }
 

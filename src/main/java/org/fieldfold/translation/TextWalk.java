@@ -59,7 +59,8 @@ final class TextWalk {
                 RecordComponent[] components = type.getRecordComponents();
                 try {
                     return new Kind(Arrays.stream(components).map(component -> new Part(component,
-                            Keys.of(component), Optional.ofNullable(component.getAnnotation(Translated.class)))).toList(),
+                            Keys.of(component), Optional.ofNullable(component.getAnnotation(Translated.class))))
+                            .toList(),
                             type.getDeclaredConstructor(Arrays.stream(components).map(RecordComponent::getType)
                                     .toArray(Class<?>[]::new)));
                 } catch (NoSuchMethodException impossible) {

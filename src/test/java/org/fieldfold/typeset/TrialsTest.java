@@ -29,7 +29,8 @@ import org.junit.jupiter.api.Test;
 class TrialsTest {
     private static final TypeMetrics TYPE = new FixedWidth();
     private static final FigureShapes SHAPES = figure -> figure.length() / 3.0;
-    private static final List<List<Frame>> PAPERS = List.of(Samples.frames(4, 2.4, 6), opening(Samples.frames(6, 3, 8.5)),
+    private static final List<List<Frame>> PAPERS = List.of(Samples.frames(4, 2.4, 6),
+            opening(Samples.frames(6, 3, 8.5)),
             mixed(Samples.frames(6, 3.4, 8.5), Samples.frames(6, 2, 7)));
 
     private static int answered;
@@ -91,7 +92,8 @@ class TrialsTest {
     private static void same(List<List<Block>> sections, Trials trials) {
         Manuscript pocket = guide(sections);
         for (List<Frame> frames : PAPERS) {
-            same(new Setter(TYPE, SHAPES).setOn(pocket, frames), new Setter(TYPE, SHAPES, learnt(trials)).setOn(pocket, frames));
+            same(new Setter(TYPE, SHAPES).setOn(pocket, frames),
+                    new Setter(TYPE, SHAPES, learnt(trials)).setOn(pocket, frames));
         }
         Manuscript large = pocket.in(new Manuscript.TypeRange(16, 22));
         Imposition page = FlatScheme.PAGE.on(Paper.LETTER, FlipEdge.LONG);
@@ -140,7 +142,8 @@ class TrialsTest {
 
     @Provide
     Arbitrary<List<Edit>> edits() {
-        return Combinators.combine(Arbitraries.integers().between(0, 5), Arbitraries.integers().between(0, 100), blocks())
+        return Combinators.combine(Arbitraries.integers().between(0, 5),
+                Arbitraries.integers().between(0, 100), blocks())
                 .as(Edit::new).list();
     }
 
