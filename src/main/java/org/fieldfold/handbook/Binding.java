@@ -22,6 +22,7 @@ final class Binding {
     private final Addresses addresses;
     private final Drawings drawings;
     private final Kept kept;
+    private final Frame frame;
     private final Optional<String> answers;
     private final Map<Leaf, Optional<String>> leaves = new IdentityHashMap<>();
     private final Optional<String> whole;
@@ -37,6 +38,7 @@ final class Binding {
         this.addresses = new Addresses(book);
         this.drawings = drawings;
         this.kept = kept;
+        this.frame = new Frame(book.language(), kept);
         this.answers = kept.isKeeping() ? hash("answers", places(), drawings.named()) : Optional.empty();
         Optional<String> common = hash("common", book.title(), book.year(), book.edition(), book.proof(), book.foot(),
                 book.language(), book.publisher(), phrases.language(), phrases.units(),
@@ -59,6 +61,10 @@ final class Binding {
 
     Kept kept() {
         return kept;
+    }
+
+    Frame frame() {
+        return frame;
     }
 
     /** All drawings, of which none is shown yet. */

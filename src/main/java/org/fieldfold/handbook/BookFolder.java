@@ -77,7 +77,7 @@ final class BookFolder {
         markup.write(body, leaf);
         body.written(offered).close().line();
         markup.bar(body, leaf.kind());
-        return new Frame(binding.book().language(), binding.kept()).linked(leaf.kind() == Page.Kind.START ? title
+        return binding.frame().linked(leaf.kind() == Page.Kind.START ? title
                 : leaf.name() + " · " + title, SHEET, SCRIPT, body.toString());
     }
 

@@ -30,10 +30,11 @@ final class Frame {
         this(language, Kept.nothing());
     }
 
-    /** @param kept where an earlier build may have left the frame */
+    /** @param kept where an earlier build may have left the frame, for all pages of this language from then on */
     Frame(String language, Kept kept) {
-        this.pieces = MADE.computeIfAbsent(language, first -> kept.value(kept.key("frame", language), Pieces.class,
-                () -> pieces(language)));
+        this.pieces = kept.value(kept.key("frame", language), Pieces.class, () -> MADE.computeIfAbsent(language,
+                Frame::pieces));
+        MADE.putIfAbsent(language, pieces);
     }
 
     /** What stands before, between and behind the places. */

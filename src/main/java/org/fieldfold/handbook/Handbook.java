@@ -18,6 +18,9 @@ import org.fieldfold.manuscript.Phrases;
 
 /** The handbook in its three forms, from one manuscript. */
 public final class Handbook {
+    /** The language in which pages for reviewers stand. */
+    private static final String REVIEWERS = "en";
+
     private final ContentBase base;
     private final Book book;
     private final Phrases phrases;
@@ -72,6 +75,8 @@ public final class Handbook {
      */
     public static void write(ContentBase content, Phrases phrases, Book book, Kept kept, HandbookFiles to) {
         new Handbook(Alphabet.of(phrases.language()).order(content), phrases, book, kept, to).write();
+        // pages for reviewers are written later in the same build, and then know it
+        new Frame(REVIEWERS, kept);
     }
 
     private void write() {

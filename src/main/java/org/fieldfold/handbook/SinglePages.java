@@ -28,7 +28,6 @@ public final class SinglePages {
     private final Binding binding;
     private final Drawings drawings;
     private final Folder form;
-    private final Frame frame;
 
     public SinglePages(ContentBase content, Phrases phrases, News news) {
         this(content, phrases, new HandbookWriter(Alphabet.of(phrases.language()).order(content), phrases, news)
@@ -42,7 +41,6 @@ public final class SinglePages {
         this.drawings = new Drawings(base);
         this.binding = new Binding(book, phrases, List.of(), drawings, Kept.nothing());
         this.form = Folder.ofPages(binding.addresses(), drawings);
-        this.frame = new Frame(book.language());
     }
 
     /** The name of an entry's file; empty when the book has no page of it. */
@@ -82,7 +80,7 @@ public final class SinglePages {
         body.close().line();
         markup.bar(body, page.kind());
         String whole = book.title() + " · " + book.year();
-        return utf8(frame.linked(page.kind() == Page.Kind.START ? whole : page.name() + " · " + whole, SHEET,
+        return utf8(binding.frame().linked(page.kind() == Page.Kind.START ? whole : page.name() + " · " + whole, SHEET,
                 SCRIPT, body.toString()));
     }
 

@@ -41,12 +41,11 @@ final class WholeFile {
                 script.madeOf().flatMap(all -> binding.hash("one file", all)));
         String around = around();
         int at = around.indexOf(PLACE);
-        Frame frame = new Frame(binding.book().language(), kept);
         WholeBook whole = new WholeBook();
-        frame.open(whole, title, style(), code);
+        binding.frame().open(whole, title, style(), code);
         whole.add(around.substring(0, at));
         written.forEach(whole::add);
-        return frame.close(whole.add(around.substring(at + PLACE.length()))).bytes();
+        return binding.frame().close(whole.add(around.substring(at + PLACE.length()))).bytes();
     }
 
     /** Says that what it is made of is in use. */
