@@ -2,7 +2,6 @@ package org.fieldfold.manuscript;
 
 import java.util.Optional;
 import org.fieldfold.calendar.Calendars;
-import org.fieldfold.calendar.GuideCalendar;
 import org.fieldfold.calendar.Place;
 import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Guide;
@@ -19,9 +18,10 @@ final class CalendarDownloads {
      */
     static Optional<Enclosure> file(ContentBase base, Phrases phrases, Calendars calendars, String guide, Place place) {
         Guide of = base.guides().get(guide).value();
-        GuideCalendar calendar = calendars.of(of, place);
-        return calendar.isEmpty() ? Optional.empty() : Optional.of(new Enclosure(name(place, of), Optional.empty(),
-                () -> new CalendarDownload(base.edition().value(), phrases).write(of, calendar)));
+        // the calendar is not held until its text is wanted: all of them together are as large as a guide's pages
+        return calendars.of(of, place).isEmpty() ? Optional.empty() : Optional.of(new Enclosure(name(place, of),
+                Optional.empty(), () -> new CalendarDownload(base.edition().value(), phrases).write(of,
+                        calendars.of(of, place))));
     }
 
     static String name(Place place, Guide guide) {
