@@ -70,7 +70,6 @@ final class Pages {
         Pages pages = new Pages(known);
         List<Finding> findings = pages.findings;
         List<Reading> reading = new ArrayList<>();
-        ReviewPage.frame(earlier.kept());
         PageParts parts = new PageParts(earlier, tongues, folder);
         for (String language : tongues.languages()) {
             ContentBase said = tongues.in(language);

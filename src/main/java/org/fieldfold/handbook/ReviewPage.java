@@ -15,7 +15,6 @@ import org.fieldfold.entry.ContentBase;
 import org.fieldfold.entry.Edition;
 import org.fieldfold.entry.Placed;
 import org.fieldfold.entry.Reviewed;
-import org.fieldfold.kept.Kept;
 import org.fieldfold.report.FitRow;
 import org.fieldfold.source.Finding;
 import org.fieldfold.source.FindingPrinter;
@@ -56,11 +55,6 @@ public final class ReviewPage {
         page.out.close().close();
         return new Frame("en").inline("Review of edition " + edition.year(), Sheet.read("handbook.css")
                 + Sheet.read("review.css"), page.out.toString());
-    }
-
-    /** Has the frame of all pages for the specialist taken from where an earlier build may have left it. */
-    public static void frame(Kept kept) {
-        new Frame("en", kept);
     }
 
     private void head(Edition edition, List<Finding> findings, List<FitRow> fit, boolean proof) {
