@@ -34,8 +34,8 @@ final class WriteHandbook {
                     (processor() - start) / 1_000_000);
             List<HandbookFile> all = new ArrayList<>(files);
             all.add(new HandbookFile("review/index.html", ReviewPage.write(base,
-                    Rereadings.of(base, Optional.empty()), Rulebook.check(base, base.edition().value().issued()), List.of(),
-                    false)));
+                    Rereadings.of(base, Optional.empty()), Rulebook.check(base, base.edition().value().issued()),
+                    List.of(), false)));
             for (HandbookFile file : all) {
                 Path path = Path.of(args[0], file.path());
                 Files.createDirectories(path.getParent());
