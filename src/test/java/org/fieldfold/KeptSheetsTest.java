@@ -72,6 +72,11 @@ class KeptSheetsTest {
         Files.writeString(content.resolve(file), text.replace(was, is));
     }
 
+    /** Other bytes that say the same. */
+    private void touch(String file) throws IOException {
+        Files.writeString(content.resolve(file), "# another line\n", StandardOpenOption.APPEND);
+    }
+
     /** Looks again, and whether what is known is what there is to know. */
     private Map<String, SheetFacts> again() throws IOException {
         Map<String, SheetFacts> known = look();
@@ -84,8 +89,7 @@ class KeptSheetsTest {
 
     @Test
     void aPestConcernsTheGuidesThatHoldIt() throws IOException {
-        Files.writeString(content.resolve("pests/apple-maggot.yaml"), "# another line\n",
-                StandardOpenOption.APPEND);
+        touch("pests/apple-maggot.yaml");
         again();
         assertEquals(Set.of("en guides/apple", "en forms/apple", "en offices/hazel-ridge/apple",
                 "en offices/lowbridge/apple", "en offices/northmoor/apple", "en offices/saltmere/apple",
@@ -117,8 +121,7 @@ class KeptSheetsTest {
 
     @Test
     void aTranslationConcernsItsLanguage() throws IOException {
-        Files.writeString(content.resolve("es/pests/apple-maggot.yaml"), "# another line\n",
-                StandardOpenOption.APPEND);
+        touch("es/pests/apple-maggot.yaml");
         again();
         assertEquals(Set.of("es guides/apple", "es forms/apple", "es offices/hazel-ridge/apple",
                 "es offices/tarnfield/apple"), made);
